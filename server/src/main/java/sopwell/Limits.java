@@ -1,0 +1,69 @@
+package sopwell;
+
+/** Every limit of Sopwell, with its unit last in its name. Nothing grows without one of these. */
+public final class Limits {
+    private Limits() {}
+
+    /** A call line, in characters: a long order of forty lines fits several times over. */
+    public static final int CALL_CHARS_MAX = 2_000;
+
+    /** Lines on one order. */
+    public static final int ORDER_LINES_MAX = 40;
+
+    /** How many alike on one line. */
+    public static final int LINE_QUANTITY_MAX = 99;
+
+    /** Modifiers chosen or refused on one line. */
+    public static final int LINE_MODIFIERS_MAX = 24;
+
+    /** A guest's name, in characters. */
+    public static final int NAME_CHARS_MAX = 40;
+
+    /** A reason for a void or a change, in characters. */
+    public static final int REASON_CHARS_MAX = 200;
+
+    /** The highest order number a stand may set as its last before starting over at 1. */
+    public static final int ORDER_NUMBER_MAX = 9_999_999;
+
+    /** The last order number unless the stand sets another. */
+    public static final int ORDER_NUMBER_DEFAULT_MAX = 999;
+
+    /** An idempotency key, in characters. */
+    public static final int KEY_CHARS_MAX = 80;
+
+    /** A price of one item or modifier, in cents. */
+    public static final long PRICE_CENTS_MAX = 100_000_000L;
+
+    /** The menu file, in bytes. */
+    public static final int MENU_BYTES_MAX = 1_048_576;
+
+    /** Items, groups, steps or stations on a menu, each. */
+    public static final int MENU_ENTRIES_MAX = 500;
+
+    /** A word or phrase that can be said in a call, in characters. */
+    public static final int WORD_CHARS_MAX = 60;
+
+    /** An id of a station, step, group, option or item, in characters. */
+    public static final int ID_CHARS_MAX = 40;
+
+    /** Commands that may wait for the desk; one more is told to come again. */
+    public static final int DESK_QUEUE_COMMANDS_MAX = 4_096;
+
+    /** Commands that the desk takes into one transaction. */
+    public static final int DESK_BATCH_COMMANDS_MAX = 512;
+
+    /** Parts that a station can bring back one after another. */
+    public static final int BRING_BACK_PARTS_MAX = 50;
+
+    /** Rows sent to one screen; what is below is counted, not sent. */
+    public static final int BOARD_ROWS_MAX = 40;
+
+    /** Digits on a keypad that name a row: 1 to 9. */
+    public static final int BOARD_DIGITS_MAX = 9;
+
+    /** Hands at one station. */
+    public static final int STATION_HANDS_MAX = 20;
+
+    /** The service time a menu may state for one build step, in seconds. */
+    public static final int STEP_SECONDS_MAX = 3_600;
+}

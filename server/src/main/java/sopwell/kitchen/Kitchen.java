@@ -1,0 +1,252 @@
+package sopwell.kitchen;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import sopwell.Check;
+import sopwell.Limits;
+import sopwell.menu.Menu;
+import sopwell.orders.Order;
+import sopwell.orders.OrderEvent;
+import sopwell.orders.OrderLine;
+
+/**
+ * The parts of the open day's orders and how far each is. Not thread-safe: its owner is one thread.
+ *
+ * <p>A part is in sight of its station from the moment it is ordered until it is up with nothing
+ * about it unseen; a part that was begun and then taken off its order stays until it is seen.
+ */
+public final class Kitchen {
+    private static final Comparator<PartId> BY_AGE =
+            Comparator.comparingInt((PartId id) -> id.order().length())
+                    .thenComparing(PartId::order)
+                    .thenComparingInt(PartId::line);
+
+    private final Map<String, Map<PartId, Part>> byOrder = new HashMap<>();
+    private final Map<String, TreeMap<PartId, Part>> inSight = new HashMap<>();
+    private final Map<String, Deque<PartId>> lastUp = new HashMap<>();
+    private final Map<String, Long> backlogSeconds = new HashMap<>();
+    private final Function<String, Menu> menus;
+
+    /**
+     * An empty kitchen.
+     *
+     * @param menus the menu of a revision; knows every revision that an order of the day names
+     */
+    public Kitchen(Function<String, Menu> menus) {
+        this.menus = menus;
+    }
+
+    /**
+     * Takes in what happened to an order; never refuses.
+     *
+     * @param order the order as it is after the event, if the event is about one
+     */
+    public void apply(OrderEvent event, Optional<Order> order, long atMs) {
+        switch (event.kind()) {
+            case DAY_OPENED, DAY_CLOSED -> leaveDay();
+            case PLACED, CHANGED -> refit(order.orElseThrow(), atMs);
+            case VOIDED -> {
+                Order voided = order.orElseThrow();
+                List<PartId> ids = List.copyOf(partsOf(voided.id()).keySet());
+                ids.forEach(id -> withdraw(voided.id(), id));
+            }
+            case HANDED, BROUGHT_BACK -> {}
+        }
+    }
+
+    /** Takes in what happened at a station; never refuses. */
+    public void apply(KitchenEvent event, long atMs) {
+        Part part = find(event.part()).orElse(null);
+        Check.that(part != null, "an event names a part of its day");
+        switch (event.kind()) {
+            case STARTED -> put(part.started(atMs));
+            case UP -> {
+                put(part.up(atMs));
+                rememberUp(part.id());
+            }
+            case BROUGHT_BACK -> put(part.broughtBack());
+            case SEEN -> {
+                if (part.cancelled()) {
+                    drop(part);
+                } else {
+                    put(part.seen());
+                }
+            }
+        }
+    }
+
+    public Optional<Part> find(PartId id) {
+        return Optional.ofNullable(partsOf(id.order()).get(id));
+    }
+
+    /** All parts of an order, by line and station; cancelled ones until they are seen. */
+    public Collection<Part> parts(String order) {
+        return Collections.unmodifiableCollection(partsOf(order).values());
+    }
+
+    /** What a station has in sight, oldest first. */
+    public Collection<Part> inSight(String station) {
+        TreeMap<PartId, Part> parts = inSight.get(station);
+        return parts == null ? List.of() : Collections.unmodifiableCollection(parts.values());
+    }
+
+    /** The work that waits at a station, in seconds of one hand. */
+    public long backlogSeconds(String station) {
+        return backlogSeconds.getOrDefault(station, 0L);
+    }
+
+    /** How far an order is. */
+    public OrderStage stage(Order order) {
+        if (order.isVoid()) {
+            return OrderStage.VOID;
+        }
+        if (order.isHanded()) {
+            return OrderStage.HANDED;
+        }
+        boolean begun = false;
+        boolean whole = true;
+        for (Part part : partsOf(order.id()).values()) {
+            begun |= part.state() != PartState.WAITING;
+            whole &= part.isDone();
+        }
+        if (whole) {
+            return OrderStage.UP;
+        }
+        return begun ? OrderStage.STARTED : OrderStage.WAITING;
+    }
+
+    /** The parts put up by a station, newest first; at most fifty are remembered. */
+    Collection<PartId> lastUp(String station) {
+        return lastUp.getOrDefault(station, new ArrayDeque<>());
+    }
+
+    Menu menu(String revision) {
+        return menus.apply(revision);
+    }
+
+    private void leaveDay() {
+        inSight.clear();
+        backlogSeconds.clear();
+        lastUp.clear();
+    }
+
+    private void refit(Order order, long atMs) {
+        Map<PartId, Making> wanted = wanted(order);
+        for (PartId id : List.copyOf(partsOf(order.id()).keySet())) {
+            if (!wanted.containsKey(id)) {
+                withdraw(order.id(), id);
+            }
+        }
+        wanted.forEach((id, making) -> refit(order, id, making, atMs));
+    }
+
+    private void refit(Order order, PartId id, Making making, long atMs) {
+        Part old = partsOf(order.id()).get(id);
+        if (old == null) {
+            put(Part.fresh(id, order.number(), order.name(), making, atMs));
+        } else if (old.cancelled() || !looksAlike(old.making(), making, id.station())) {
+            put(old.changed(making, order.name()));
+        } else {
+            put(old.remade(making, order.name()));
+        }
+    }
+
+    private Map<PartId, Making> wanted(Order order) {
+        Menu menu = menu(order.menuRevision());
+        Map<PartId, Making> wanted = new LinkedHashMap<>();
+        for (OrderLine line : order.lines()) {
+            Making making =
+                    new Making(
+                            line.selection(), line.quantity(), order.toGo(), order.menuRevision());
+            for (String station : Router.stations(menu, line.selection())) {
+                wanted.put(new PartId(order.id(), line.line(), station), making);
+            }
+        }
+        return wanted;
+    }
+
+    /** Whether a station would see no difference. */
+    private boolean looksAlike(Making one, Making other, String station) {
+        if (one.equals(other)) {
+            return true;
+        }
+        return one.quantity() == other.quantity()
+                && one.selection().item().equals(other.selection().item())
+                && Cells.of(menu(one.menuRevision()), one, station)
+                        .equals(Cells.of(menu(other.menuRevision()), other, station));
+    }
+
+    private void withdraw(String order, PartId id) {
+        Part part = partsOf(order).get(id);
+        if (part.cancelled()) {
+            return;
+        }
+        if (part.state() == PartState.WAITING) {
+            drop(part);
+        } else {
+            put(part.cancelledNow());
+        }
+    }
+
+    private void put(Part part) {
+        uncount(part.id());
+        byOrder.computeIfAbsent(part.id().order(), o -> new LinkedHashMap<>())
+                .put(part.id(), part);
+        TreeMap<PartId, Part> sight =
+                inSight.computeIfAbsent(part.id().station(), s -> new TreeMap<>(BY_AGE));
+        if (part.isDone()) {
+            sight.remove(part.id());
+        } else {
+            sight.put(part.id(), part);
+        }
+        backlogSeconds.merge(part.id().station(), workSeconds(part), Long::sum);
+    }
+
+    private void drop(Part part) {
+        uncount(part.id());
+        partsOf(part.id().order()).remove(part.id());
+        inSight.get(part.id().station()).remove(part.id());
+    }
+
+    private void uncount(PartId id) {
+        Part old = partsOf(id.order()).get(id);
+        if (old != null) {
+            backlogSeconds.merge(id.station(), -workSeconds(old), Long::sum);
+        }
+    }
+
+    private long workSeconds(Part part) {
+        if (part.cancelled() || part.state() == PartState.UP) {
+            return 0;
+        }
+        Making making = part.making();
+        int each =
+                Router.seconds(
+                        menu(making.menuRevision()), making.selection(), part.id().station());
+        return (long) each * making.quantity();
+    }
+
+    private void rememberUp(PartId id) {
+        Deque<PartId> ups = lastUp.computeIfAbsent(id.station(), s -> new ArrayDeque<>());
+        ups.remove(id);
+        ups.addFirst(id);
+        if (ups.size() > Limits.BRING_BACK_PARTS_MAX) {
+            ups.removeLast();
+        }
+    }
+
+    private Map<PartId, Part> partsOf(String order) {
+        return byOrder.getOrDefault(order, new LinkedHashMap<>());
+    }
+}

@@ -1,0 +1,133 @@
+package sopwell.kitchen;
+
+import java.util.Optional;
+import sopwell.orders.Decision;
+import sopwell.orders.Order;
+import sopwell.orders.Orders;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
+
+/** What stations may do. Stateless and pure: looks, never changes. */
+public final class KitchenRules {
+    private KitchenRules() {}
+
+    /** The events that a command comes to, or why it is refused. */
+    public static Decision decide(Kitchen kitchen, Orders orders, KitchenCommand command) {
+        return switch (command.kind()) {
+            case START -> start(kitchen, orders, ((KitchenCommand.Start) command).part());
+            case UP -> up(kitchen, orders, ((KitchenCommand.Up) command).part());
+            case BRING_BACK ->
+                    bringBack(kitchen, orders, ((KitchenCommand.BringBack) command).part());
+            case BRING_BACK_LAST ->
+                    bringBackLast(
+                            kitchen, orders, ((KitchenCommand.BringBackLast) command).station());
+            case SEEN -> seen(kitchen, orders, ((KitchenCommand.Seen) command).part());
+        };
+    }
+
+    /** Why an order is not whole, if it is not. */
+    public static Optional<Refusal> notWhole(Kitchen kitchen, Order order) {
+        Object[] missing =
+                kitchen.parts(order.id()).stream()
+                        .filter(part -> !part.isDone())
+                        .map(part -> part.id().station())
+                        .distinct()
+                        .toArray();
+        if (missing.length == 0) {
+            return Optional.empty();
+        }
+        Object[] args = new Object[missing.length + 1];
+        args[0] = order.number();
+        System.arraycopy(missing, 0, args, 1, missing.length);
+        return Optional.of(Refusal.of(Reason.NOT_WHOLE, args));
+    }
+
+    private static Decision start(Kitchen kitchen, Orders orders, PartId id) {
+        Decision closed = closed(kitchen, orders, id);
+        if (closed.isRefused()) {
+            return closed;
+        }
+        Part part = kitchen.find(id).orElseThrow();
+        if (part.cancelled()) {
+            return Decision.refused(Reason.PART_CANCELLED);
+        }
+        return switch (part.state()) {
+            case WAITING -> Decision.accepted(new KitchenEvent.PartStarted(id));
+            case STARTED -> Decision.refused(Reason.ALREADY_STARTED);
+            case UP -> Decision.refused(Reason.ALREADY_UP);
+        };
+    }
+
+    private static Decision up(Kitchen kitchen, Orders orders, PartId id) {
+        Decision closed = closed(kitchen, orders, id);
+        if (closed.isRefused()) {
+            return closed;
+        }
+        Part part = kitchen.find(id).orElseThrow();
+        if (part.cancelled()) {
+            return Decision.refused(Reason.PART_CANCELLED);
+        }
+        if (part.state() == PartState.UP) {
+            return Decision.refused(Reason.ALREADY_UP);
+        }
+        if (part.isUnseen()) {
+            return Decision.refused(Reason.CHANGE_UNSEEN);
+        }
+        return Decision.accepted(new KitchenEvent.PartUp(id));
+    }
+
+    private static Decision bringBack(Kitchen kitchen, Orders orders, PartId id) {
+        Decision closed = closed(kitchen, orders, id);
+        if (closed.isRefused()) {
+            return closed;
+        }
+        Part part = kitchen.find(id).orElseThrow();
+        if (part.cancelled()) {
+            return Decision.refused(Reason.PART_CANCELLED);
+        }
+        return part.state() == PartState.UP
+                ? Decision.accepted(new KitchenEvent.PartBroughtBack(id))
+                : Decision.refused(Reason.NOT_UP);
+    }
+
+    private static Decision bringBackLast(Kitchen kitchen, Orders orders, String station) {
+        for (PartId id : kitchen.lastUp(station)) {
+            Decision back = bringBack(kitchen, orders, id);
+            if (!back.isRefused()) {
+                return back;
+            }
+        }
+        return Decision.refused(Reason.NOTHING_TO_BRING_BACK);
+    }
+
+    /** Seen is about a part that may belong to a void order: what was begun was cancelled. */
+    private static Decision seen(Kitchen kitchen, Orders orders, PartId id) {
+        Optional<Part> part = kitchen.find(id);
+        if (part.isEmpty()) {
+            return Decision.refused(Reason.UNKNOWN_PART, id);
+        }
+        if (!orders.isDayOpen()) {
+            return Decision.refused(Reason.DAY_CLOSED);
+        }
+        return part.get().isUnseen()
+                ? Decision.accepted(new KitchenEvent.PartSeen(id))
+                : Decision.refused(Reason.NOTHING_TO_SEE);
+    }
+
+    private static Decision closed(Kitchen kitchen, Orders orders, PartId id) {
+        Optional<Order> order = orders.find(id.order());
+        if (order.isEmpty() || kitchen.find(id).isEmpty()) {
+            return Decision.refused(Reason.UNKNOWN_PART, id);
+        }
+        if (!orders.isDayOpen()) {
+            return Decision.refused(Reason.DAY_CLOSED);
+        }
+        if (order.get().isVoid() && !kitchen.find(id).orElseThrow().cancelled()) {
+            return Decision.refused(Reason.ORDER_VOID, order.get().number());
+        }
+        if (order.get().isHanded()) {
+            return Decision.refused(Reason.ORDER_HANDED, order.get().number());
+        }
+        return Decision.accepted();
+    }
+}

@@ -1,0 +1,104 @@
+package sopwell.kitchen;
+
+import java.util.Optional;
+
+/**
+ * One part on its way. Immutable.
+ *
+ * @param number the order's number
+ * @param name the guest's name, or empty
+ * @param before what it was before a change that the station has not seen yet
+ * @param cancelled begun, then taken off the order; stays in sight until it is seen
+ * @param placedAtMs when it came to the station, milliseconds since 1970-01-01 UTC
+ * @param startedAtMs when work began, or 0
+ * @param upAtMs when it was put up, or 0
+ */
+public record Part(
+        PartId id,
+        int number,
+        String name,
+        Making making,
+        Optional<Making> before,
+        boolean cancelled,
+        long placedAtMs,
+        long startedAtMs,
+        long upAtMs) {
+
+    static Part fresh(PartId id, int number, String name, Making making, long atMs) {
+        return new Part(id, number, name, making, Optional.empty(), false, atMs, 0, 0);
+    }
+
+    /** How far it is. */
+    public PartState state() {
+        if (upAtMs != 0) {
+            return PartState.UP;
+        }
+        return startedAtMs != 0 ? PartState.STARTED : PartState.WAITING;
+    }
+
+    /** Whether the station has something to say "seen" to. */
+    public boolean isUnseen() {
+        return cancelled || before.isPresent();
+    }
+
+    /** Whether it is made and nothing about it is open. */
+    public boolean isDone() {
+        return state() == PartState.UP && !isUnseen();
+    }
+
+    Part started(long atMs) {
+        return with(before, cancelled, atMs, 0);
+    }
+
+    Part up(long atMs) {
+        return with(before, cancelled, startedAtMs == 0 ? atMs : startedAtMs, atMs);
+    }
+
+    Part broughtBack() {
+        return with(before, cancelled, startedAtMs, 0);
+    }
+
+    Part seen() {
+        return with(Optional.empty(), cancelled, startedAtMs, upAtMs);
+    }
+
+    Part cancelledNow() {
+        return with(before, true, startedAtMs, upAtMs);
+    }
+
+    /** Made another way from now on; what was up is work again. */
+    Part changed(Making now, String newName) {
+        Making first = before.orElse(making);
+        Optional<Making> unseen = first.equals(now) ? Optional.empty() : Optional.of(first);
+        return new Part(
+                id, number, newName, now, unseen, false, placedAtMs, startedAtMs, 0);
+    }
+
+    /** The same work under what the order says now. */
+    Part remade(Making now, String newName) {
+        return new Part(
+                id,
+                number,
+                newName,
+                now,
+                before,
+                cancelled,
+                placedAtMs,
+                startedAtMs,
+                upAtMs);
+    }
+
+    private Part with(
+            Optional<Making> newBefore, boolean newCancelled, long newStarted, long newUp) {
+        return new Part(
+                id,
+                number,
+                name,
+                making,
+                newBefore,
+                newCancelled,
+                placedAtMs,
+                newStarted,
+                newUp);
+    }
+}

@@ -1,0 +1,60 @@
+package sopwell.kitchen;
+
+import java.util.ArrayList;
+import java.util.List;
+import sopwell.menu.Item;
+import sopwell.menu.Menu;
+import sopwell.menu.Selection;
+import sopwell.menu.Station;
+import sopwell.menu.Step;
+
+/**
+ * Which steps a selection needs, and at which stations. Stateless.
+ *
+ * <p>Every step of the item is made exactly once, in the menu's order of assembly; a step that only
+ * shows modifiers falls away when none of them is chosen or refused.
+ */
+public final class Router {
+    private Router() {}
+
+    /** The stations that have work with a selection, in the menu's order. */
+    public static List<String> stations(Menu menu, Selection selection) {
+        List<String> stations = new ArrayList<>();
+        for (Station station : menu.stations()) {
+            if (!steps(menu, selection, station.id()).isEmpty()) {
+                stations.add(station.id());
+            }
+        }
+        return stations;
+    }
+
+    /** The steps of a selection at one station, in order of assembly. */
+    public static List<Step> steps(Menu menu, Selection selection, String station) {
+        Item item = menu.item(selection.item());
+        List<Step> steps = new ArrayList<>();
+        for (String id : item.steps()) {
+            Step step = menu.step(id);
+            if (step.station().equals(station) && isNeeded(menu, step, selection)) {
+                steps.add(step);
+            }
+        }
+        return steps;
+    }
+
+    /** How long one piece takes one hand at a station, in seconds, by the menu's own figures. */
+    public static int seconds(Menu menu, Selection selection, String station) {
+        return steps(menu, selection, station).stream().mapToInt(Step::seconds).sum();
+    }
+
+    private static boolean isNeeded(Menu menu, Step step, Selection selection) {
+        if (!step.onlyForChoices()) {
+            return true;
+        }
+        return selection.options().stream().anyMatch(o -> shows(menu, step, o))
+                || selection.refused().stream().anyMatch(o -> shows(menu, step, o));
+    }
+
+    private static boolean shows(Menu menu, Step step, String option) {
+        return step.showsGroup(menu.groupOf(option).id());
+    }
+}

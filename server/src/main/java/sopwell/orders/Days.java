@@ -1,0 +1,41 @@
+package sopwell.orders;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+
+/** When business days begin and end. Stateless. */
+final class Days {
+    private Days() {}
+
+    /** The opening of a day now; a date that was open before goes on where it stopped. */
+    static OrderEvent.DayOpened opening(Orders orders, StandSettings settings, long nowMs) {
+        ZonedDateTime now = Instant.ofEpochMilli(nowMs).atZone(settings.zone());
+        LocalDate date = now.toLocalDate();
+        boolean goesOn = orders.date().filter(date::equals).isPresent();
+        return new OrderEvent.DayOpened(
+                date,
+                settings.zone().getId(),
+                cutAfter(now, settings.cutHour()).toInstant().toEpochMilli(),
+                goesOn ? orders.nextNumber() : 1,
+                goesOn ? orders.nextOrdinal() : 1);
+    }
+
+    static OrderEvent.DayClosed closing(Orders orders, boolean byCut) {
+        List<String> leftOpen = orders.open().stream().map(Order::id).toList();
+        return new OrderEvent.DayClosed(orders.date().orElseThrow(), byCut, leftOpen);
+    }
+
+    static boolean isPastCut(Orders orders, long nowMs) {
+        return orders.isDayOpen() && nowMs >= orders.cutAtMs();
+    }
+
+    private static ZonedDateTime cutAfter(ZonedDateTime now, int cutHour) {
+        ZonedDateTime cut = now.toLocalDate().atTime(cutHour, 0).atZone(now.getZone());
+        if (cut.isAfter(now)) {
+            return cut;
+        }
+        return now.toLocalDate().plusDays(1).atTime(cutHour, 0).atZone(now.getZone());
+    }
+}

@@ -1,0 +1,109 @@
+package sopwell.orders;
+
+import java.util.List;
+import sopwell.money.Totals;
+
+/**
+ * An order of the open day. Immutable.
+ *
+ * @param id unique for ever: the date and a running number, {@code 20261125-0214}
+ * @param version 1 when placed, one more with every change
+ * @param linesEver the highest line number ever used on it
+ * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param handedAtMs when it was handed, or 0
+ * @param voidReason why it is void, or empty
+ */
+public record Order(
+        String id,
+        int number,
+        String name,
+        boolean toGo,
+        int version,
+        List<OrderLine> lines,
+        int linesEver,
+        Totals totals,
+        Quote quote,
+        String menuRevision,
+        long placedAtMs,
+        long handedAtMs,
+        String voidReason) {
+    public Order {
+        lines = List.copyOf(lines);
+    }
+
+    public boolean isVoid() {
+        return !voidReason.isEmpty();
+    }
+
+    public boolean isHanded() {
+        return handedAtMs != 0;
+    }
+
+    /** Whether the guest still waits for it. */
+    public boolean isOpen() {
+        return !isVoid() && !isHanded();
+    }
+
+    static Order placed(OrderEvent.OrderPlaced placed, long atMs) {
+        return new Order(
+                placed.order(),
+                placed.number(),
+                placed.name(),
+                placed.toGo(),
+                1,
+                placed.lines(),
+                linesEver(0, placed.lines()),
+                placed.totals(),
+                placed.quote(),
+                placed.menuRevision(),
+                atMs,
+                0,
+                "");
+    }
+
+    Order changed(OrderEvent.OrderChanged changed) {
+        return new Order(
+                id,
+                number,
+                changed.name(),
+                changed.toGo(),
+                changed.version(),
+                changed.lines(),
+                linesEver(linesEver, changed.lines()),
+                changed.totals(),
+                quote,
+                changed.menuRevision(),
+                placedAtMs,
+                handedAtMs,
+                voidReason);
+    }
+
+    Order voided(OrderEvent.OrderVoided voided) {
+        return with(voided.version(), handedAtMs, voided.reason());
+    }
+
+    Order handed(long atMs) {
+        return with(version, atMs, voidReason);
+    }
+
+    private Order with(int newVersion, long newHandedAtMs, String newVoidReason) {
+        return new Order(
+                id,
+                number,
+                name,
+                toGo,
+                newVersion,
+                lines,
+                linesEver,
+                totals,
+                quote,
+                menuRevision,
+                placedAtMs,
+                newHandedAtMs,
+                newVoidReason);
+    }
+
+    private static int linesEver(int before, List<OrderLine> lines) {
+        return lines.stream().mapToInt(OrderLine::line).reduce(before, Math::max);
+    }
+}

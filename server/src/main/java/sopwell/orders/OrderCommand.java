@@ -1,0 +1,114 @@
+package sopwell.orders;
+
+import java.util.List;
+
+/** What can be asked about orders and the day. */
+public sealed interface OrderCommand {
+    /** Which record a command is, for switches that must be complete. */
+    enum Kind {
+        OPEN_DAY,
+        CLOSE_DAY,
+        CUT_DAY,
+        PLACE,
+        CHANGE,
+        VOID,
+        HAND,
+        BRING_BACK
+    }
+
+    /** This command's kind. */
+    Kind kind();
+
+    /** Opens a business day; with one open already, asks for nothing. */
+    record OpenDay() implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.OPEN_DAY;
+        }
+    }
+
+    /** Closes the open day; refused while orders are open. */
+    record CloseDay() implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.CLOSE_DAY;
+        }
+    }
+
+    /** Closes the open day if its cut hour has passed, whatever is open; otherwise nothing. */
+    record CutDay() implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.CUT_DAY;
+        }
+    }
+
+    /**
+     * Takes an order; opens a day when none is open.
+     *
+     * @param name the guest's name, or empty
+     */
+    record Place(String name, boolean toGo, List<Asked> lines) implements OrderCommand {
+        public Place {
+            lines = List.copyOf(lines);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.PLACE;
+        }
+    }
+
+    /**
+     * Edits an order.
+     *
+     * @param version the version that the editor saw
+     * @param lines the whole order as it should be
+     * @param reason why, or empty
+     */
+    record Change(
+            String order,
+            int version,
+            String name,
+            boolean toGo,
+            List<Asked> lines,
+            String reason)
+            implements OrderCommand {
+        public Change {
+            lines = List.copyOf(lines);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.CHANGE;
+        }
+    }
+
+    /**
+     * Cancels an order.
+     *
+     * @param version the version that the editor saw, or 0 for whatever it is now
+     */
+    record VoidOrder(String order, int version, String reason) implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.VOID;
+        }
+    }
+
+    /** Gives a whole order to the guest. */
+    record Hand(String order) implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.HAND;
+        }
+    }
+
+    /** Undoes the handing over. */
+    record BringBack(String order) implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.BRING_BACK;
+        }
+    }
+}

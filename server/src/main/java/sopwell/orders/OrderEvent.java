@@ -1,0 +1,137 @@
+package sopwell.orders;
+
+import java.time.LocalDate;
+import java.util.List;
+import sopwell.log.Event;
+import sopwell.money.Totals;
+
+/** What happens to orders and to the day they belong to. */
+public sealed interface OrderEvent extends Event {
+    /** Which record an event is, for switches that must be complete. */
+    enum Kind {
+        DAY_OPENED,
+        DAY_CLOSED,
+        PLACED,
+        CHANGED,
+        VOIDED,
+        HANDED,
+        BROUGHT_BACK
+    }
+
+    /** This event's kind. */
+    Kind kind();
+
+    /**
+     * A business day begins, or goes on after it was closed too early.
+     *
+     * @param date the local date at the opening
+     * @param zone the zone that date was read in
+     * @param cutAtMs when it is closed if nobody does, milliseconds since 1970-01-01 UTC
+     * @param firstNumber the number for its next order
+     * @param firstOrdinal the place of its next order among the date's orders, from 1
+     */
+    record DayOpened(LocalDate date, String zone, long cutAtMs, int firstNumber, int firstOrdinal)
+            implements OrderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.DAY_OPENED;
+        }
+    }
+
+    /**
+     * A business day ends.
+     *
+     * @param byCut whether the cut hour closed it rather than a person
+     * @param leftOpen ids of orders that were never handed; they leave the boards
+     */
+    record DayClosed(LocalDate date, boolean byCut, List<String> leftOpen) implements OrderEvent {
+        public DayClosed {
+            leftOpen = List.copyOf(leftOpen);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.DAY_CLOSED;
+        }
+    }
+
+    /**
+     * An order is taken.
+     *
+     * @param order its id, unique for ever
+     * @param number what is called out, 1 to the stand's last number
+     * @param name the guest's name, or empty
+     * @param toGo whether it leaves the stand
+     * @param menuRevision the menu that its words and prices come from
+     */
+    record OrderPlaced(
+            String order,
+            int number,
+            String name,
+            boolean toGo,
+            List<OrderLine> lines,
+            Totals totals,
+            Quote quote,
+            String menuRevision)
+            implements OrderEvent {
+        public OrderPlaced {
+            lines = List.copyOf(lines);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.PLACED;
+        }
+    }
+
+    /**
+     * An order is edited. The whole of it stands here as it is from now on; a line that kept its
+     * number is the same line, perhaps altered.
+     *
+     * @param version the order's version from now on, from 2
+     * @param reason why, or empty
+     */
+    record OrderChanged(
+            String order,
+            int version,
+            String name,
+            boolean toGo,
+            List<OrderLine> lines,
+            Totals totals,
+            String reason,
+            String menuRevision)
+            implements OrderEvent {
+        public OrderChanged {
+            lines = List.copyOf(lines);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.CHANGED;
+        }
+    }
+
+    /** A whole order is cancelled; the reason is never empty. */
+    record OrderVoided(String order, int version, String reason) implements OrderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.VOIDED;
+        }
+    }
+
+    /** A whole order is given to the guest. */
+    record OrderHanded(String order) implements OrderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.HANDED;
+        }
+    }
+
+    /** The handing over is undone. */
+    record OrderBroughtBack(String order) implements OrderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.BROUGHT_BACK;
+        }
+    }
+}

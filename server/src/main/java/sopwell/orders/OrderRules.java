@@ -1,0 +1,227 @@
+package sopwell.orders;
+
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import sopwell.Limits;
+import sopwell.menu.Item;
+import sopwell.menu.Menu;
+import sopwell.menu.Selection;
+import sopwell.menu.Wish;
+import sopwell.menu.Wishes;
+import sopwell.money.Totals;
+
+/** What may be done to orders and the day. Stateless and pure: looks, never changes. */
+public final class OrderRules {
+    private OrderRules() {}
+
+    /** The events that a command comes to now, or why it is refused. */
+    public static Decision decide(Orders orders, OrderCommand command, Deciding with) {
+        return switch (command.kind()) {
+            case OPEN_DAY ->
+                    orders.isDayOpen()
+                            ? Decision.accepted()
+                            : Decision.accepted(Days.opening(orders, with.settings(), with.nowMs()));
+            case CLOSE_DAY -> closeDay(orders);
+            case CUT_DAY ->
+                    Days.isPastCut(orders, with.nowMs())
+                            ? Decision.accepted(Days.closing(orders, true))
+                            : Decision.accepted();
+            case PLACE -> place(orders, (OrderCommand.Place) command, with);
+            case CHANGE -> change(orders, (OrderCommand.Change) command, with);
+            case VOID -> voidOrder(orders, (OrderCommand.VoidOrder) command);
+            case HAND -> hand(orders, (OrderCommand.Hand) command);
+            case BRING_BACK -> bringBack(orders, (OrderCommand.BringBack) command);
+        };
+    }
+
+    private static Decision closeDay(Orders orders) {
+        if (!orders.isDayOpen()) {
+            return Decision.refused(Reason.NO_DAY_OPEN);
+        }
+        if (orders.openCount() > 0) {
+            List<String> numbers =
+                    orders.open().stream().map(order -> "" + order.number()).toList();
+            return Decision.refused(Reason.ORDERS_OPEN, String.join(", ", numbers));
+        }
+        return Decision.accepted(Days.closing(orders, false));
+    }
+
+    private static Decision place(Orders orders, OrderCommand.Place place, Deciding with) {
+        Optional<Refusal> fault =
+                Texts.name(place.name()).or(() -> linesFault(place.lines(), with));
+        if (fault.isPresent()) {
+            return new Decision(List.of(), fault);
+        }
+        Slot slot = Slot.next(orders, with.settings(), with.nowMs());
+        if (slot.number().isEmpty()) {
+            return Decision.refused(Reason.NUMBERS_USED_UP);
+        }
+        List<OrderLine> lines = Edits.fresh(with.menu(), place.lines());
+        OrderEvent.OrderPlaced placed =
+                new OrderEvent.OrderPlaced(
+                        slot.order(),
+                        slot.number().get(),
+                        place.name(),
+                        place.toGo(),
+                        lines,
+                        totals(lines, with),
+                        with.quoting().quote(lines),
+                        with.menu().revision());
+        return Decision.accepted(placed).after(slot.before());
+    }
+
+    private static Decision change(Orders orders, OrderCommand.Change change, Deciding with) {
+        Optional<Refusal> closed = notOpen(orders, change.order());
+        if (closed.isPresent()) {
+            return new Decision(List.of(), closed);
+        }
+        Order order = orders.find(change.order()).orElseThrow();
+        Optional<Refusal> fault =
+                staleVersion(order, change.version())
+                        .or(() -> Texts.name(change.name()))
+                        .or(() -> Texts.reason(change.reason()))
+                        .or(() -> linesFault(change.lines(), with));
+        if (fault.isPresent()) {
+            return new Decision(List.of(), fault);
+        }
+        List<OrderLine> lines =
+                Edits.fit(with.menu(), order.lines(), order.linesEver(), change.lines());
+        if (lines.equals(order.lines())
+                && change.name().equals(order.name())
+                && change.toGo() == order.toGo()) {
+            return Decision.refused(Reason.NOTHING_CHANGED, order.number());
+        }
+        return Decision.accepted(
+                new OrderEvent.OrderChanged(
+                        order.id(),
+                        order.version() + 1,
+                        change.name(),
+                        change.toGo(),
+                        lines,
+                        totals(lines, with),
+                        change.reason(),
+                        with.menu().revision()));
+    }
+
+    private static Decision voidOrder(Orders orders, OrderCommand.VoidOrder command) {
+        Optional<Refusal> closed = notOpen(orders, command.order());
+        if (closed.isPresent()) {
+            return new Decision(List.of(), closed);
+        }
+        Order order = orders.find(command.order()).orElseThrow();
+        int version = command.version() == 0 ? order.version() : command.version();
+        Optional<Refusal> fault =
+                staleVersion(order, version).or(() -> Texts.reason(command.reason()));
+        if (fault.isPresent()) {
+            return new Decision(List.of(), fault);
+        }
+        if (command.reason().isBlank()) {
+            return Decision.refused(Reason.REASON_MISSING);
+        }
+        return Decision.accepted(
+                new OrderEvent.OrderVoided(order.id(), order.version() + 1, command.reason()));
+    }
+
+    private static Decision hand(Orders orders, OrderCommand.Hand hand) {
+        Optional<Refusal> closed = notOpen(orders, hand.order());
+        return closed.isPresent()
+                ? new Decision(List.of(), closed)
+                : Decision.accepted(new OrderEvent.OrderHanded(hand.order()));
+    }
+
+    private static Decision bringBack(Orders orders, OrderCommand.BringBack command) {
+        Optional<Refusal> absent = absent(orders, command.order());
+        if (absent.isPresent()) {
+            return new Decision(List.of(), absent);
+        }
+        Order order = orders.find(command.order()).orElseThrow();
+        if (order.isVoid()) {
+            return Decision.refused(Reason.ORDER_VOID, order.number());
+        }
+        if (!order.isHanded()) {
+            return Decision.refused(Reason.ORDER_NOT_HANDED, order.number());
+        }
+        if (orders.findOpen(order.number()).isPresent()) {
+            return Decision.refused(Reason.NUMBER_TAKEN, order.number());
+        }
+        return Decision.accepted(new OrderEvent.OrderBroughtBack(order.id()));
+    }
+
+    /** Why an order can't be worked on, if it can't. */
+    private static Optional<Refusal> notOpen(Orders orders, String id) {
+        Optional<Refusal> absent = absent(orders, id);
+        if (absent.isPresent()) {
+            return absent;
+        }
+        Order order = orders.find(id).orElseThrow();
+        if (order.isVoid()) {
+            return Optional.of(Refusal.of(Reason.ORDER_VOID, order.number()));
+        }
+        if (order.isHanded()) {
+            return Optional.of(Refusal.of(Reason.ORDER_HANDED, order.number()));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Refusal> absent(Orders orders, String id) {
+        if (orders.find(id).isEmpty()) {
+            return Optional.of(Refusal.of(Reason.UNKNOWN_ORDER, id));
+        }
+        if (!orders.isDayOpen()) {
+            return Optional.of(Refusal.of(Reason.DAY_CLOSED));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Refusal> staleVersion(Order order, int version) {
+        return version == order.version()
+                ? Optional.empty()
+                : Optional.of(Refusal.of(Reason.STALE_VERSION, version, order.version()));
+    }
+
+    private static Optional<Refusal> linesFault(List<Asked> lines, Deciding with) {
+        if (lines.isEmpty()) {
+            return Optional.of(Refusal.of(Reason.NO_LINES));
+        }
+        if (lines.size() > Limits.ORDER_LINES_MAX) {
+            return Optional.of(
+                    Refusal.of(Reason.TOO_MANY_LINES, lines.size(), Limits.ORDER_LINES_MAX));
+        }
+        for (Asked line : lines) {
+            if (line.quantity() < 1 || line.quantity() > Limits.LINE_QUANTITY_MAX) {
+                return Optional.of(
+                        Refusal.of(Reason.QUANTITY, line.quantity(), Limits.LINE_QUANTITY_MAX));
+            }
+            if (!isOn(with.menu(), line.selection())) {
+                return Optional.of(Refusal.of(Reason.MENU_CHANGED, line.selection().item()));
+            }
+            Item item = with.menu().item(line.selection().item());
+            DayOfWeek today =
+                    Instant.ofEpochMilli(with.nowMs())
+                            .atZone(with.settings().zone())
+                            .getDayOfWeek();
+            if (!item.days().isEmpty() && !item.days().contains(today)) {
+                List<String> days =
+                        item.days().stream().map(d -> d.name().toLowerCase(Locale.ROOT)).toList();
+                return Optional.of(
+                        Refusal.of(Reason.NOT_TODAY, item.id(), String.join(",", days)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a menu makes exactly this; it may have changed since the call was read. */
+    private static boolean isOn(Menu menu, Selection selection) {
+        Wish wish = Wishes.asked(menu, selection);
+        return Wishes.fault(menu, wish).isEmpty()
+                && Wishes.select(menu, wish).equals(selection);
+    }
+
+    private static Totals totals(List<OrderLine> lines, Deciding with) {
+        long subtotalCents = lines.stream().mapToLong(OrderLine::cents).reduce(0, Math::addExact);
+        return Totals.of(subtotalCents, with.settings().tax());
+    }
+}

@@ -1,0 +1,149 @@
+package sopwell.orders;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import sopwell.Check;
+
+/** The orders of the newest business day. Not thread-safe: its owner is one thread. */
+public final class Orders {
+    /** Ids of one day differ only in their running number; a longer one is a later one. */
+    private static final Comparator<String> BY_AGE =
+            Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder());
+
+    private final Map<String, Order> orders = new LinkedHashMap<>();
+    private final Map<Integer, Order> openByNumber = new HashMap<>();
+    private final TreeMap<String, Order> open = new TreeMap<>(BY_AGE);
+    private LocalDate date;
+    private boolean dayOpen;
+    private long cutAtMs;
+    private int nextNumber = 1;
+    private int nextOrdinal = 1;
+
+    /** Takes in what happened; never refuses. */
+    public void apply(OrderEvent event, long atMs) {
+        switch (event.kind()) {
+            case DAY_OPENED -> openDay((OrderEvent.DayOpened) event);
+            case DAY_CLOSED -> closeDay();
+            case PLACED -> place((OrderEvent.OrderPlaced) event, atMs);
+            case CHANGED -> {
+                OrderEvent.OrderChanged changed = (OrderEvent.OrderChanged) event;
+                put(get(changed.order()).changed(changed));
+            }
+            case VOIDED -> {
+                OrderEvent.OrderVoided voided = (OrderEvent.OrderVoided) event;
+                put(get(voided.order()).voided(voided));
+            }
+            case HANDED -> put(get(((OrderEvent.OrderHanded) event).order()).handed(atMs));
+            case BROUGHT_BACK -> put(get(((OrderEvent.OrderBroughtBack) event).order()).handed(0));
+        }
+    }
+
+    /** The date of the newest day, open or closed, if there ever was one. */
+    public Optional<LocalDate> date() {
+        return Optional.ofNullable(date);
+    }
+
+    public boolean isDayOpen() {
+        return dayOpen;
+    }
+
+    /** When the open day closes by itself, milliseconds since 1970-01-01 UTC. */
+    public long cutAtMs() {
+        return cutAtMs;
+    }
+
+    /** Every order of the newest day in the order in which they were placed. */
+    public Collection<Order> all() {
+        return Collections.unmodifiableCollection(orders.values());
+    }
+
+    /** The orders that guests still wait for, oldest first. */
+    public Collection<Order> open() {
+        return Collections.unmodifiableCollection(open.values());
+    }
+
+    public int openCount() {
+        return open.size();
+    }
+
+    public Optional<Order> find(String id) {
+        return Optional.ofNullable(orders.get(id));
+    }
+
+    /** The open order that has this number now. */
+    public Optional<Order> findOpen(int number) {
+        return Optional.ofNullable(openByNumber.get(number));
+    }
+
+    /** The number for the next order, or empty when all are on open orders. */
+    public Optional<Integer> freeNumber(int numberMax) {
+        for (int tried = 0; tried < numberMax; tried++) {
+            int number = (nextNumber - 1 + tried) % numberMax + 1;
+            if (!openByNumber.containsKey(number)) {
+                return Optional.of(number);
+            }
+        }
+        return Optional.empty();
+    }
+
+    int nextNumber() {
+        return nextNumber;
+    }
+
+    int nextOrdinal() {
+        return nextOrdinal;
+    }
+
+    private void openDay(OrderEvent.DayOpened opened) {
+        Check.that(!dayOpen, "a day opens only when none is open");
+        if (!opened.date().equals(date)) {
+            orders.clear();
+        }
+        openByNumber.clear();
+        open.clear();
+        date = opened.date();
+        dayOpen = true;
+        cutAtMs = opened.cutAtMs();
+        nextNumber = opened.firstNumber();
+        nextOrdinal = opened.firstOrdinal();
+    }
+
+    private void closeDay() {
+        Check.that(dayOpen, "only an open day closes");
+        dayOpen = false;
+        openByNumber.clear();
+        open.clear();
+    }
+
+    private void place(OrderEvent.OrderPlaced placed, long atMs) {
+        Check.that(dayOpen, "orders belong to an open day");
+        Check.that(!orders.containsKey(placed.order()), "an order's id is its own");
+        Check.that(!openByNumber.containsKey(placed.number()), "a number is on one open order");
+        put(Order.placed(placed, atMs));
+        nextNumber = placed.number() + 1;
+        nextOrdinal++;
+    }
+
+    private void put(Order order) {
+        orders.put(order.id(), order);
+        if (order.isOpen()) {
+            openByNumber.put(order.number(), order);
+            open.put(order.id(), order);
+        } else if (open.remove(order.id()) != null) {
+            openByNumber.remove(order.number());
+        }
+    }
+
+    private Order get(String id) {
+        Order order = orders.get(id);
+        Check.that(order != null, "an event names an order of its day");
+        return order;
+    }
+}

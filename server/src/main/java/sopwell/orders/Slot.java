@@ -1,0 +1,38 @@
+package sopwell.orders;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import sopwell.log.Event;
+
+/**
+ * The place that the next order takes. Immutable.
+ *
+ * @param before what must happen first: a day past its cut closes, a day opens
+ * @param order the order's id
+ * @param number the order's number, or empty when every number is on an open order
+ */
+record Slot(List<Event> before, String order, Optional<Integer> number) {
+    static Slot next(Orders orders, StandSettings settings, long nowMs) {
+        boolean cut = Days.isPastCut(orders, nowMs);
+        if (orders.isDayOpen() && !cut) {
+            return new Slot(
+                    List.of(),
+                    id(orders.date().orElseThrow(), orders.nextOrdinal()),
+                    orders.freeNumber(settings.numberMax()));
+        }
+        OrderEvent.DayOpened opened = Days.opening(orders, settings, nowMs);
+        int number = (opened.firstNumber() - 1) % settings.numberMax() + 1;
+        return new Slot(
+                cut ? List.of(Days.closing(orders, true), opened) : List.of(opened),
+                id(opened.date(), opened.firstOrdinal()),
+                Optional.of(number));
+    }
+
+    private static String id(LocalDate date, int ordinal) {
+        String day = date.format(DateTimeFormatter.BASIC_ISO_DATE);
+        return day + "-" + String.format(Locale.ROOT, "%04d", ordinal);
+    }
+}

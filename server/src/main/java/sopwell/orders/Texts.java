@@ -1,0 +1,33 @@
+package sopwell.orders;
+
+import java.util.Optional;
+import sopwell.Limits;
+
+/** What free texts may hold: printable characters, and not too many. Stateless. */
+final class Texts {
+    private Texts() {}
+
+    /** What is wrong with a guest's name, if anything. */
+    static Optional<Refusal> name(String name) {
+        return fault("name", name, Limits.NAME_CHARS_MAX);
+    }
+
+    /** What is wrong with a reason, if anything. */
+    static Optional<Refusal> reason(String reason) {
+        return fault("reason", reason, Limits.REASON_CHARS_MAX);
+    }
+
+    private static Optional<Refusal> fault(String field, String text, int charsMax) {
+        if (text.length() > charsMax) {
+            return Optional.of(Refusal.of(Reason.TEXT_TOO_LONG, field, charsMax));
+        }
+        boolean unclear =
+                text.codePoints()
+                        .anyMatch(
+                                point ->
+                                        Character.isISOControl(point)
+                                                || Character.getType(point) == Character.FORMAT
+                                                || Character.getType(point) == Character.SURROGATE);
+        return unclear ? Optional.of(Refusal.of(Reason.TEXT_UNCLEAR, field)) : Optional.empty();
+    }
+}

@@ -14,63 +14,16 @@ import java.util.Set;
 public final class Allergens {
     private Allergens() {}
 
-    /** A list of allergens that has the force of law somewhere. */
-    public enum Regime {
-        /**
-         * The nine major food allergens of the United States: 21 USC 321(qq), with sesame from
-         * 1 January 2023 (FASTER Act of 2021).
-         */
-        US_9(
-                "21 USC 321(qq)",
-                List.of(
-                        List.of("milk"),
-                        List.of("egg"),
-                        List.of("fish"),
-                        List.of("crustaceans"),
-                        List.of("tree-nuts"),
-                        List.of("wheat"),
-                        List.of("peanuts"),
-                        List.of("soy"),
-                        List.of("sesame"))),
-        /**
-         * The fourteen of the European Union, in the order of Annex II. Its first entry is cereals
-         * with gluten: wheat, and others that a menu names {@code gluten}. Sulphites count above
-         * 10 mg/kg.
-         */
-        EU_14(
-                "Regulation (EU) 1169/2011, Annex II",
-                List.of(
-                        List.of("wheat", "gluten"),
-                        List.of("crustaceans"),
-                        List.of("egg"),
-                        List.of("fish"),
-                        List.of("peanuts"),
-                        List.of("soy"),
-                        List.of("milk"),
-                        List.of("tree-nuts"),
-                        List.of("celery"),
-                        List.of("mustard"),
-                        List.of("sesame"),
-                        List.of("sulphites"),
-                        List.of("lupin"),
-                        List.of("molluscs")));
-
-        private final String source;
-        private final List<List<String>> entries;
-
-        Regime(String source, List<List<String>> entries) {
-            this.source = source;
-            this.entries = entries;
-        }
-
-        /** Where the list stands. */
-        public String source() {
-            return source;
-        }
-
-        /** The list's entries in its own order, each with the names that a menu uses for it. */
-        public List<List<String>> entries() {
-            return entries;
+    /**
+     * A list of allergens that has the force of law somewhere. Immutable.
+     *
+     * @param id names the list on screens
+     * @param source where the list stands
+     * @param entries the list's entries in its own order, each with the names that a menu uses
+     */
+    public record Regime(String id, String source, List<List<String>> entries) {
+        public Regime {
+            entries = entries.stream().map(List::copyOf).toList();
         }
 
         /** Whether the list asks for this allergen. */
@@ -79,10 +32,53 @@ public final class Allergens {
         }
     }
 
+    /**
+     * The nine major food allergens of the United States, with sesame from 1 January 2023 (FASTER
+     * Act of 2021).
+     */
+    public static final Regime US_9 =
+            new Regime(
+                    "US-9",
+                    "21 USC 321(qq)",
+                    List.of(
+                            List.of("milk"),
+                            List.of("egg"),
+                            List.of("fish"),
+                            List.of("crustaceans"),
+                            List.of("tree-nuts"),
+                            List.of("wheat"),
+                            List.of("peanuts"),
+                            List.of("soy"),
+                            List.of("sesame")));
+
+    /**
+     * The fourteen of the European Union, in the order of Annex II. Its first entry is cereals with
+     * gluten: wheat, and others that a menu names {@code gluten}. Sulphites count above 10 mg/kg.
+     */
+    public static final Regime EU_14 =
+            new Regime(
+                    "EU-14",
+                    "Regulation (EU) 1169/2011, Annex II",
+                    List.of(
+                            List.of("wheat", "gluten"),
+                            List.of("crustaceans"),
+                            List.of("egg"),
+                            List.of("fish"),
+                            List.of("peanuts"),
+                            List.of("soy"),
+                            List.of("milk"),
+                            List.of("tree-nuts"),
+                            List.of("celery"),
+                            List.of("mustard"),
+                            List.of("sesame"),
+                            List.of("sulphites"),
+                            List.of("lupin"),
+                            List.of("molluscs")));
+
     /** Every name that a menu may use. */
     public static Set<String> names() {
         Set<String> names = new LinkedHashSet<>();
-        for (Regime regime : Regime.values()) {
+        for (Regime regime : List.of(US_9, EU_14)) {
             regime.entries().forEach(names::addAll);
         }
         return names;

@@ -1,0 +1,127 @@
+package sopwell.call;
+
+import java.util.ArrayList;
+import java.util.List;
+import sopwell.Limits;
+import sopwell.call.Span.Role;
+import sopwell.menu.Item;
+
+/** Understands neighbouring tokens as pieces of a line. Local to one call. */
+final class Pieces {
+    /** Tokens that are fitted together anew; a line that makes sense has fewer. */
+    private static final int REFIT_TOKENS_MAX = 64;
+
+    private final Vocabulary vocabulary;
+    private final Tokens tokens;
+
+    Pieces(Vocabulary vocabulary, Tokens tokens) {
+        this.vocabulary = vocabulary;
+        this.tokens = tokens;
+    }
+
+    /** The piece that starts at a token: the longest phrase, or an unknown word. */
+    Piece piece(int at, int end, Item about) {
+        int digits = quantityWidth(at, end);
+        if (digits > 0) {
+            return new Piece(at, at + digits, null, Meaning.number(number(at, digits)), true);
+        }
+        Phrase fitting = vocabulary.longestFitting(tokens, at, end, about);
+        if (fitting != null && !isTorn(fitting, at, end, about)) {
+            return new Piece(at, at + fitting.words(), fitting, fitting.about(about), true);
+        }
+        Phrase any = vocabulary.longest(tokens, at, end);
+        if (any != null) {
+            return new Piece(at, at + any.words(), any, any.anyhow(), false);
+        }
+        return new Piece(at, at + 1, null, null, false);
+    }
+
+    /**
+     * Whether a small word is only the beginning of a phrase that the item doesn't take: "no
+     * peppers" of fries is a choice that fries don't have, and not "no" and an unknown word.
+     */
+    private boolean isTorn(Phrase fitting, int at, int end, Item about) {
+        int next = at + fitting.words();
+        return fitting.isSmall()
+                && next < end
+                && !tokens.cut(next)
+                && vocabulary.longestFitting(tokens, next, end, about) == null
+                && vocabulary.longest(tokens, at, end).words() > fitting.words();
+    }
+
+    /**
+     * How many tokens a quantity in digits takes here ("2", "2x", "2 x", "x2"), or 0. After a
+     * number "x" is never a word of the menu: it would be taken for "times" by whoever reads the
+     * call.
+     */
+    private int quantityWidth(int at, int end) {
+        boolean more = at + 1 < end && !tokens.cut(at + 1);
+        if (tokens.digits(at)) {
+            return more && isTimes(at + 1) ? 2 : 1;
+        }
+        boolean before =
+                more
+                        && isTimes(at)
+                        && tokens.digits(at + 1)
+                        && (tokens.touch(at) || !vocabulary.knows(tokens.word(at)));
+        return before ? 2 : 0;
+    }
+
+    private boolean isTimes(int at) {
+        String word = tokens.word(at);
+        return word.equals("x") || word.equals("\u00d7");
+    }
+
+    /** The number's value, or just something too large. */
+    private int number(int at, int width) {
+        String digits = tokens.word(tokens.digits(at) ? at : at + width - 1);
+        int value = 0;
+        for (int i = 0; i < digits.length() && value <= Limits.LINE_QUANTITY_MAX; i++) {
+            value = value * 10 + digits.charAt(i) - '0';
+        }
+        return value;
+    }
+
+    /**
+     * Pieces of which as few as possible don't fit; among these, earlier phrases are as long as
+     * they can be. Only for where the longest phrases leave something over: "sweet hot peppers" is
+     * "sweet" and "hot peppers", though "sweet hot" would be longer than "sweet". An "and" inside
+     * means nothing. None when there are too many tokens.
+     */
+    List<Piece> refit(int from, int end, Item about) {
+        if (end - from > REFIT_TOKENS_MAX) {
+            return List.of();
+        }
+        Piece[] best = new Piece[end - from];
+        int[] misfits = new int[end - from + 1];
+        for (int at = end - 1; at >= from; at--) {
+            Piece piece = piece(at, end, about);
+            int least = cost(piece, misfits, from);
+            boolean shorter = piece.fits() && piece.phrase() != null;
+            for (int to = piece.to() - 1; shorter && to > at; to--) {
+                Piece other = piece(at, to, about);
+                if (cost(other, misfits, from) < least) {
+                    piece = other;
+                    least = cost(other, misfits, from);
+                }
+            }
+            best[at - from] = meaningless(piece);
+            misfits[at - from] = least;
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (int at = from; at < end; at = best[at - from].to()) {
+            pieces.add(best[at - from]);
+        }
+        return pieces;
+    }
+
+    private static int cost(Piece piece, int[] misfits, int from) {
+        return misfits[piece.to() - from] + (piece.fits() ? 0 : 1);
+    }
+
+    private static Piece meaningless(Piece piece) {
+        return piece.is(Role.SEPARATOR)
+                ? new Piece(piece.from(), piece.to(), null, Meaning.of(Role.SKIP, ""), true)
+                : piece;
+    }
+}

@@ -19,21 +19,39 @@ final class Pieces {
         this.tokens = tokens;
     }
 
-    /** The piece that starts at a token: the longest phrase, or an unknown word. */
-    Piece piece(int at, int end, Item about) {
+    /**
+     * The piece that starts at a token: the longest phrase, or an unknown word.
+     *
+     * @param refused whether it stands after "no", which takes one option before it takes a bundle:
+     *     "no hot sweet" is sweet without hot
+     */
+    Piece piece(int at, int end, Item about, boolean refused) {
         int digits = quantityWidth(at, end);
         if (digits > 0) {
             return new Piece(at, at + digits, null, Meaning.number(number(at, digits)), true);
         }
         Phrase fitting = vocabulary.longestFitting(tokens, at, end, about);
         if (fitting != null && !isTorn(fitting, at, end, about)) {
-            return new Piece(at, at + fitting.words(), fitting, fitting.about(about), true);
+            Phrase taken = refused ? oneOption(fitting, at, about) : fitting;
+            return new Piece(at, at + taken.words(), taken, taken.about(about), true);
         }
         Phrase any = vocabulary.longest(tokens, at, end);
         if (any != null) {
             return new Piece(at, at + any.words(), any, any.anyhow(), false);
         }
         return new Piece(at, at + 1, null, null, false);
+    }
+
+    /** The longest beginning of a bundle's phrase that is an option, if there is one. */
+    private Phrase oneOption(Phrase bundle, int at, Item about) {
+        Phrase shorter = bundle;
+        while (shorter != null && shorter.about(about).role() == Role.BUNDLE) {
+            int words = shorter.words();
+            shorter =
+                    words > 1 ? vocabulary.longestFitting(tokens, at, at + words - 1, about) : null;
+        }
+        boolean option = shorter != null && shorter.about(about).role() == Role.OPTION;
+        return option ? shorter : bundle;
     }
 
     /**
@@ -95,11 +113,12 @@ final class Pieces {
         Piece[] best = new Piece[end - from];
         int[] misfits = new int[end - from + 1];
         for (int at = end - 1; at >= from; at--) {
-            Piece piece = piece(at, end, about);
+            boolean refused = at > from && isNo(at - 1);
+            Piece piece = piece(at, end, about, refused);
             int least = cost(piece, misfits, from);
             boolean shorter = piece.fits() && piece.phrase() != null;
             for (int to = piece.to() - 1; shorter && to > at; to--) {
-                Piece other = piece(at, to, about);
+                Piece other = piece(at, to, about, refused);
                 if (cost(other, misfits, from) < least) {
                     piece = other;
                     least = cost(other, misfits, from);
@@ -113,6 +132,11 @@ final class Pieces {
             pieces.add(best[at - from]);
         }
         return pieces;
+    }
+
+    private boolean isNo(int at) {
+        Phrase phrase = vocabulary.longestFitting(tokens, at, at + 1, null);
+        return phrase != null && phrase.about(null).role() == Role.NO;
     }
 
     private static int cost(Piece piece, int[] misfits, int from) {

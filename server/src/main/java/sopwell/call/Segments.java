@@ -66,7 +66,9 @@ final class Segments {
                 return goOn(refitted.get(i), end);
             }
         }
-        return items.get(0).equals(tried.get(0).item()) ? refitted.get(0) : scan(from, end, null);
+        return items.get(0).equals(refitted.get(0).item())
+                ? refitted.get(0)
+                : scan(from, end, null);
     }
 
     /** The line with its pieces cut anew, if then fewer of them don't fit. */
@@ -75,7 +77,7 @@ final class Segments {
             return segment;
         }
         List<Piece> cut = pieces.refit(from, segment.end(), item);
-        Segment refitted = new Segment(cut, segment.item(), segment.end());
+        Segment refitted = new Segment(cut, firstItem(cut), segment.end());
         boolean better = !cut.isEmpty() && refitted.misfits() < segment.misfits();
         return better && !refitted.isUnclear() ? refitted : segment;
     }
@@ -126,19 +128,26 @@ final class Segments {
 
     private Segment scan(int from, int end, Item about) {
         List<Piece> found = new ArrayList<>();
-        Item item = null;
+        boolean refused = false;
         int at = from;
         while (at < end) {
-            Piece piece = pieces.piece(at, end, about);
+            Piece piece = pieces.piece(at, end, about, refused);
             if (piece.is(Role.SEPARATOR)) {
                 break;
             }
-            if (item == null && piece.is(Role.ITEM)) {
-                item = menu.item(piece.meaning().id());
-            }
+            refused = piece.is(Role.NO) || (refused && piece.is(Role.SKIP));
             found.add(piece);
             at = piece.to();
         }
-        return new Segment(found, item, at);
+        return new Segment(found, firstItem(found), at);
+    }
+
+    private Item firstItem(List<Piece> found) {
+        for (Piece piece : found) {
+            if (piece.is(Role.ITEM)) {
+                return menu.item(piece.meaning().id());
+            }
+        }
+        return null;
     }
 }

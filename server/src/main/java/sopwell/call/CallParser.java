@@ -79,7 +79,7 @@ public final class CallParser {
         private int count;
         private Segment last;
         private Said lastSaid;
-        private boolean lastWhole;
+        private Faults lastFaults;
 
         Run(String text) {
             textLength = text.length();
@@ -133,21 +133,18 @@ public final class CallParser {
         private void readLine(Segment segment, int end) {
             Said said = new Said(segment);
             count++;
-            CallRefusal fault;
-            if (count > Limits.ORDER_LINES_MAX) {
-                fault = tooManyLines(segment);
-            } else {
-                fault = new Faults(CallParser.this, tokens, segment, said, end).first();
+            last = segment;
+            lastSaid = said;
+            lastFaults = new Faults(CallParser.this, tokens, segment, said, end);
+            // After the first fault only the last line matters, for what may follow it.
+            if (refusal != null) {
+                return;
             }
-            if (refusal == null && fault != null) {
-                refusal = fault;
-            }
+            boolean tooMany = count > Limits.ORDER_LINES_MAX;
+            refusal = tooMany ? tooManyLines(segment) : lastFaults.first();
             if (refusal == null) {
                 lines.add(line(segment, said));
             }
-            last = segment;
-            lastSaid = said;
-            lastWhole = fault == null && count < Limits.ORDER_LINES_MAX;
         }
 
         private CallRefusal tooManyLines(Segment segment) {
@@ -196,7 +193,8 @@ public final class CallParser {
             if (last.item() == null) {
                 return live.withoutItem(last, lastSaid);
             }
-            return live.about(lastSaid, lastWhole);
+            boolean whole = refusal == null || lastFaults.first() == null;
+            return live.about(lastSaid, whole && count < Limits.ORDER_LINES_MAX);
         }
 
         /** An unknown word at the very end is still being typed. */

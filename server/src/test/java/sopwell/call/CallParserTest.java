@@ -125,6 +125,13 @@ class CallParserTest {
     }
 
     @Test
+    void aNewLineMayFollowAGoodLineEvenAfterABadOne() {
+        assertTrue(PARSER.read("beef dry dipped, fries").live().separator());
+        assertFalse(PARSER.read("fries, beef dry dipped").live().separator());
+        assertFalse(PARSER.read("zz, beef dry dipped").live().separator());
+    }
+
+    @Test
     void aHugeTextIsRefusedUnread() {
         Reading reading = PARSER.read("beef, ".repeat(1_000_000));
         assertEquals(Why.TOO_LONG, reading.refusal().get().why());

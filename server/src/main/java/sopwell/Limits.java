@@ -55,6 +55,9 @@ public final class Limits {
     /** Parts that a station can bring back one after another. */
     public static final int BRING_BACK_PARTS_MAX = 50;
 
+    /** Orders that the pass can bring back after they were handed. */
+    public static final int LAST_HANDED_ORDERS_MAX = 5;
+
     /** Rows sent to one screen; what is below is counted, not sent. */
     public static final int BOARD_ROWS_MAX = 40;
 

@@ -114,7 +114,7 @@ final class ShapeRules {
                 String what = method.getName() + " has " + parameters + " parameters";
                 manyParameters.add(where(method) + what + " -> make a record of them");
             }
-            return super.visitMethod(method, unused);
+            return super.visitMethod(method, null);
         }
 
         @Override
@@ -124,7 +124,7 @@ final class ShapeRules {
             if (isPublic && (comment == null || comment.getFirstSentence().isEmpty())) {
                 undocumented.add(where(type) + type.getSimpleName() + " needs Javadoc");
             }
-            return super.visitClass(type, unused);
+            return super.visitClass(type, null);
         }
 
         /** A constructor that repeats the components of its record adds no list of its own. */

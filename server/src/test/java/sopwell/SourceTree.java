@@ -23,7 +23,9 @@ public final class SourceTree {
             return text.lines().toList();
         }
 
-        /** Java source with comments and the insides of literals blanked, line for line the same. */
+        /**
+         * Java source with comments and the insides of literals blanked, line for line the same.
+         */
         public String code() {
             return JavaText.blanked(text);
         }

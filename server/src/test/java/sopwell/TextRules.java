@@ -63,7 +63,13 @@ final class TextRules {
     /** Split, so that this file does not hold them itself. */
     private static final Pattern WORDS =
             Pattern.compile(
-                    "\\b(TO" + "DO|FIX" + "ME|bu" + "mp\\w*|k" + "ds\\w*|all" + "-day|ex" + "po)\\b",
+                    "\\b(TO"
+                            + "DO|FIX"
+                            + "ME|bu"
+                            + "mp\\w*|k"
+                            + "ds\\w*|all"
+                            + "-day|ex"
+                            + "po)\\b",
                     Pattern.CASE_INSENSITIVE);
 
     private static final Pattern STATUS = Pattern.compile("(?m)^Status: \\S");
@@ -120,7 +126,8 @@ final class TextRules {
         List<String> found = new ArrayList<>();
         Matcher matcher = bad.matcher(text);
         while (matcher.find()) {
-            long line = 1 + text.substring(0, matcher.start()).chars().filter(c -> c == '\n').count();
+            long line =
+                    1 + text.substring(0, matcher.start()).chars().filter(c -> c == '\n').count();
             String what = matcher.group().strip();
             found.add(source.path() + ":" + line + ": " + what + " -> " + instead);
         }

@@ -63,7 +63,8 @@ class BrowserTest {
                 path,
                 exchange -> {
                     exchange.getResponseHeaders().set("Content-Type", type + "; charset=utf-8");
-                    exchange.getResponseHeaders().set("Content-Security-Policy", "script-src 'self'");
+                    exchange.getResponseHeaders()
+                            .set("Content-Security-Policy", "script-src 'self'");
                     exchange.sendResponseHeaders(200, bytes.length);
                     exchange.getResponseBody().write(bytes);
                     exchange.close();
@@ -106,7 +107,9 @@ class BrowserTest {
             String found = browser.axe();
             assertTrue(found.contains("critical label") && found.contains("#nameless"), found);
             List<String> errors = browser.consoleErrors();
-            assertTrue(errors.stream().anyMatch(e -> e.contains("Content Security")), errors::toString);
+            assertTrue(
+                    errors.stream().anyMatch(e -> e.contains("Content Security")),
+                    errors::toString);
         }
     }
 

@@ -79,7 +79,8 @@ class TextTest {
     void findsWordsInATemplate() {
         assertEquals(List.of("Order"), TemplateText.hardCoded("<p>Order ${n}</p>"));
         assertEquals(List.of("Close"), TemplateText.hardCoded("<b title=\"Close ${n}\">${n}</b>"));
-        assertEquals(List.of("línea"), TemplateText.hardCoded("@if(a > \"b\".length())línea@endif"));
+        assertEquals(
+                List.of("línea"), TemplateText.hardCoded("@if(a > \"b\".length())línea@endif"));
         assertEquals(
                 List.of("inside", "after"),
                 TemplateText.hardCoded("@template.a.b(x = f(\")\"), y = @`<i>inside</i>`) after"));
@@ -88,11 +89,14 @@ class TextTest {
     @Test
     void leavesMarkupAndExpressionsAlone() {
         String page =
-                "@import java.util.List\n@param List<String> rows = List.of(\"one\")\n"
-                        + "<%-- words --%><!-- words --><h1 class=\"big\">Sopwell &amp; ${t.get(\"a\")}"
-                        + "</h1>!{var word = \"some\";}\n@for(var r : rows)<a href=\"/x\" alt=\"${r}\">"
-                        + "${r.isEmpty() ? \"a word\" : \"}\"} 5 m</a>@endfor"
-                        + "<script src=\"/a.js\">if (a) b()</script>";
+                """
+                @import java.util.List
+                @param List<String> rows = List.of("one")
+                <%-- words --%><!-- words -->
+                <h1 class="big">Sopwell &amp; ${t.get("a")}</h1>!{var word = "some";}
+                @for(var r : rows)<a href="/x" alt="${r}">${r.isEmpty() ? "a word" : "}"} 5 m</a>
+                @endfor<script src="/a.js">if (a) b()</script>
+                """;
         assertEquals(List.of(), TemplateText.hardCoded(page));
     }
 

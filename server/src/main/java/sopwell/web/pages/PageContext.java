@@ -11,7 +11,7 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.web.live.Frame;
-import sopwell.web.text.Texts;
+import sopwell.web.Texts;
 
 /**
  * What the screens need. Immutable; everything in it is thread-safe.

@@ -54,8 +54,7 @@ public final class Desk implements AutoCloseable {
      * @throws DeskBusy when the queue is full or the desk is closed
      */
     public CompletableFuture<Answer> submit(String key, String fingerprint, StandCommand command) {
-        DeskRequest request =
-                new DeskRequest(key, fingerprint, command, new CompletableFuture<>());
+        DeskRequest request = new DeskRequest(key, fingerprint, command);
         if (closing || !queue.offer(request)) {
             throw new DeskBusy("The desk can't take this now; ask again with the same key.");
         }

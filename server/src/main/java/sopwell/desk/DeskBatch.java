@@ -107,7 +107,7 @@ final class DeskBatch {
 
     private List<DeskRequest> retryWithout(DeskRequest one, List<DeskRequest> requests) {
         rebuild();
-        return requests.stream().filter(request -> request != one).toList();
+        return requests.stream().filter(request -> !request.equals(one)).toList();
     }
 
     private void decide(DeskRequest request, Draft draft) {

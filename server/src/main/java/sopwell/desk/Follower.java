@@ -68,6 +68,11 @@ public final class Follower implements AutoCloseable {
         return answer;
     }
 
+    /** Has something done with the stand on the follower's thread; the same rules as for asking. */
+    public void tell(Consumer<Stand> task) {
+        queue.add(() -> guarded(() -> task.accept(stand)));
+    }
+
     /** Calls a watcher on the follower's thread whenever the stand has changed. */
     public void watch(Consumer<Stand> watcher) {
         queue.add(() -> watchers.add(watcher));

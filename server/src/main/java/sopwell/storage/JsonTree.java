@@ -76,6 +76,11 @@ final class JsonTree {
         }
     }
 
+    /** The object that a parser stands at the start of; the parser then stands at its end. */
+    static JsonNode rest(JsonParser parser, Faults faults) throws IOException {
+        return value(parser, "", faults);
+    }
+
     private static JsonNode value(JsonParser parser, String place, Faults faults)
             throws IOException {
         JsonNodeFactory nodes = JsonNodeFactory.instance;

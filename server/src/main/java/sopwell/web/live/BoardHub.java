@@ -5,12 +5,14 @@ import jakarta.websocket.CloseReason.CloseCodes;
 import jakarta.websocket.Session;
 import java.time.InstantSource;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
@@ -44,6 +46,8 @@ public final class BoardHub implements AutoCloseable {
     private final ScheduledExecutorService beats =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "beats"));
 
+    private final List<Future<?>> repeating;
+
     /**
      * A hub without screens.
      *
@@ -55,10 +59,8 @@ public final class BoardHub implements AutoCloseable {
         this.clock = clock;
         this.nanos = nanos;
         follower.watch(this::show);
-        beats.scheduleAtFixedRate(
-                this::beat, Limits.BEAT_MILLIS, Limits.BEAT_MILLIS, TimeUnit.MILLISECONDS);
-        beats.scheduleAtFixedRate(
-                this::pingAll, Limits.PING_MILLIS, Limits.PING_MILLIS, TimeUnit.MILLISECONDS);
+        this.repeating =
+                List.of(every(Limits.BEAT_MILLIS, this::beat), every(Limits.PING_MILLIS, this::pingAll));
     }
 
     /** The whole board as its screens see it, or an empty future when there is no such board. */
@@ -81,7 +83,7 @@ public final class BoardHub implements AutoCloseable {
         }
         Screen screen =
                 new Screen(session, name, writer, this::sendWhole, nanos.getAsLong());
-        follower.ask(
+        follower.tell(
                 stand -> {
                     if (isBoard(stand, name)) {
                         sendWhole(screen);
@@ -89,7 +91,6 @@ public final class BoardHub implements AutoCloseable {
                     } else {
                         refuse(session, CloseCodes.VIOLATED_POLICY, "no such board");
                     }
-                    return screen;
                 });
     }
 
@@ -120,7 +121,8 @@ public final class BoardHub implements AutoCloseable {
     /** Tells every screen that the server is about to restart, so that it comes back by itself. */
     @Override
     public void close() {
-        beats.shutdownNow();
+        repeating.forEach(task -> task.cancel(false));
+        beats.shutdown();
         screens.values()
                 .forEach(screen -> screen.close(CloseCodes.SERVICE_RESTART, "restarting"));
         screens.clear();
@@ -148,12 +150,11 @@ public final class BoardHub implements AutoCloseable {
     }
 
     private void sendWhole(Screen screen) {
-        follower.ask(
+        follower.tell(
                 stand -> {
                     publish(screen.board(), stand);
                     Frame whole = live(screen.board()).whole(clock.millis());
                     screen.sendFrame(screen.writer().write(whole));
-                    return screen;
                 });
     }
 
@@ -192,12 +193,15 @@ public final class BoardHub implements AutoCloseable {
                 || (stand.hasMenu() && stand.menu().hasStation(name));
     }
 
+    private Future<?> every(long millis, Runnable task) {
+        return beats.scheduleAtFixedRate(task, millis, millis, TimeUnit.MILLISECONDS);
+    }
+
     private void beat() {
-        follower.ask(
+        follower.tell(
                 stand -> {
                     String text = "beat " + stand.seq() + " " + clock.millis();
                     screens.values().forEach(screen -> screen.sendBeat(text));
-                    return text;
                 });
     }
 

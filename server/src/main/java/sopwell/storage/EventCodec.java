@@ -1,0 +1,98 @@
+package sopwell.storage;
+
+import java.io.IOException;
+import java.time.DateTimeException;
+import sopwell.Check;
+import sopwell.kitchen.KitchenEvent;
+import sopwell.log.Event;
+import sopwell.log.LogFault;
+import sopwell.menu.MenuEvent;
+import sopwell.orders.OrderEvent;
+
+/**
+ * Turns events into their written form and back. Stateless, thread-safe.
+ *
+ * <p>Every form that was ever written stays readable: {@code docs/events.md} lists them, and one
+ * golden file for each is never edited.
+ */
+final class EventCodec {
+    private EventCodec() {}
+
+    /** The name of an event. */
+    static EventName name(Event event) {
+        java.util.Optional<EventName> name = EventName.of(event.getClass());
+        Check.that(name.isPresent(), "every event that happens has a name in the log");
+        return name.get();
+    }
+
+    /**
+     * An event's body in its newest version, as JSON in UTF-8.
+     *
+     * @throws LogFault when a text in it can't be written as UTF-8
+     */
+    static byte[] encode(Event event) {
+        try {
+            return BodyWriter.bytes(body -> write(body, event));
+        } catch (IOException e) {
+            throw new LogFault("An event can't be written: " + e.getMessage(), e);
+        }
+    }
+
+    /**
+     * The event that was written.
+     *
+     * @param seq its place in the log, for the fault's sentence
+     * @throws LogFault when the name or the version is not known, or the body is damaged
+     */
+    static Event decode(long seq, String written, int version, byte[] body) {
+        EventName name =
+                EventName.read(written)
+                        .orElseThrow(
+                                () ->
+                                        new LogFault(
+                                                "Event " + seq + " is a \"" + written
+                                                        + "\", which this Sopwell does not"
+                                                        + " know: a newer one wrote it."));
+        if (version < 1 || version > name.version()) {
+            throw new LogFault(
+                    "Event " + seq + " is a \"" + written + "\" of version " + version
+                            + "; this Sopwell reads up to version " + name.version() + ".");
+        }
+        try (BodyReader reader = new BodyReader(body)) {
+            Event event = read(reader, name);
+            reader.end();
+            return event;
+        } catch (IOException | DateTimeException | Check.Broken e) {
+            throw new LogFault(
+                    "Event " + seq + ", a \"" + written + "\", can't be read: " + e.getMessage(),
+                    e);
+        }
+    }
+
+    private static void write(BodyWriter body, Event event) throws IOException {
+        if (event instanceof OrderEvent order) {
+            OrderBodies.write(body, order);
+        } else if (event instanceof KitchenEvent kitchen) {
+            KitchenBodies.write(body, kitchen);
+        } else {
+            MenuBodies.write(body, (MenuEvent) event);
+        }
+    }
+
+    private static Event read(BodyReader body, EventName name) throws IOException {
+        return switch (name) {
+            case DAY_OPENED -> OrderBodies.read(body, OrderEvent.Kind.DAY_OPENED);
+            case DAY_CLOSED -> OrderBodies.read(body, OrderEvent.Kind.DAY_CLOSED);
+            case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
+            case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
+            case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);
+            case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);
+            case ORDER_HANDED -> OrderBodies.read(body, OrderEvent.Kind.HANDED);
+            case ORDER_BROUGHT_BACK -> OrderBodies.read(body, OrderEvent.Kind.BROUGHT_BACK);
+            case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
+            case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
+            case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);
+            case PART_SEEN -> KitchenBodies.read(body, KitchenEvent.Kind.SEEN);
+        };
+    }
+}

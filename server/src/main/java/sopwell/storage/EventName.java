@@ -1,0 +1,82 @@
+package sopwell.storage;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sopwell.kitchen.KitchenEvent;
+import sopwell.log.Event;
+import sopwell.menu.MenuEvent;
+import sopwell.orders.OrderEvent;
+
+/**
+ * The frozen name of every event, and the newest version of its written form. A name or a version
+ * that was ever written is never given another meaning; a new form gets the next version.
+ */
+enum EventName {
+    DAY_OPENED("day-opened", 1, OrderEvent.DayOpened.class),
+    DAY_CLOSED("day-closed", 1, OrderEvent.DayClosed.class),
+    MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
+    ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
+    ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),
+    ORDER_VOIDED("order-voided", 1, OrderEvent.OrderVoided.class),
+    ORDER_HANDED("order-handed", 1, OrderEvent.OrderHanded.class),
+    ORDER_BROUGHT_BACK("order-brought-back", 1, OrderEvent.OrderBroughtBack.class),
+    PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
+    PART_UP("part-up", 1, KitchenEvent.PartUp.class),
+    PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),
+    PART_SEEN("part-seen", 1, KitchenEvent.PartSeen.class);
+
+    /** The events that come a few times a day at most; the log can list these. */
+    static final List<EventName> RARE = List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED);
+
+    private static final Map<String, EventName> BY_WRITTEN = byWritten();
+    private static final Map<Class<? extends Event>, EventName> BY_TYPE = byType();
+
+    private final String written;
+    private final int version;
+    private final Class<? extends Event> type;
+
+    EventName(String written, int version, Class<? extends Event> type) {
+        this.written = written;
+        this.version = version;
+        this.type = type;
+    }
+
+    /** The name as it stands in the log. */
+    String written() {
+        return written;
+    }
+
+    /** The version that is written today, from 1. */
+    int version() {
+        return version;
+    }
+
+    Class<? extends Event> type() {
+        return type;
+    }
+
+    /** The event with this name, if there ever was one. */
+    static Optional<EventName> read(String written) {
+        return Optional.ofNullable(BY_WRITTEN.get(written));
+    }
+
+    /** The name of a type of event, if it has one. */
+    static Optional<EventName> of(Class<? extends Event> type) {
+        return Optional.ofNullable(BY_TYPE.get(type));
+    }
+
+    private static Map<String, EventName> byWritten() {
+        Map<String, EventName> names = new HashMap<>();
+        Stream.of(values()).forEach(name -> names.put(name.written, name));
+        return Map.copyOf(names);
+    }
+
+    private static Map<Class<? extends Event>, EventName> byType() {
+        Map<Class<? extends Event>, EventName> names = new HashMap<>();
+        Stream.of(values()).forEach(name -> names.put(name.type, name));
+        return Map.copyOf(names);
+    }
+}

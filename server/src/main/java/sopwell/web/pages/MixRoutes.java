@@ -6,9 +6,6 @@ import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import sopwell.desk.Stand;
-import sopwell.mix.DayMix;
-import sopwell.mix.DayWaits;
 import sopwell.web.Reply;
 import sopwell.web.T;
 
@@ -29,18 +26,6 @@ final class MixRoutes {
         routes.get("/mix/{date}", handling.handler(this::day));
     }
 
-    /** Counts what happened on a stand's newest day. */
-    static MixPageData count(Stand stand) {
-        return new MixPageData(
-                DayMix.of(
-                        stand.orders().date().orElseThrow(),
-                        stand.orders(),
-                        stand.menu(),
-                        stand::menuOf),
-                DayWaits.of(
-                        stand.orders(), stand.kitchen(), stand.settings().targetSeconds()));
-    }
-
     private Reply day(Ask ask) throws PageHandling.Interrupted {
         T t = ask.screen().t();
         LocalDate now =
@@ -48,7 +33,11 @@ final class MixRoutes {
         Optional<MixPageData> newest =
                 PageHandling.await(
                         context.follower()
-                                .ask(stand -> stand.orders().date().map(date -> count(stand))));
+                                .ask(
+                                        stand ->
+                                                stand.orders()
+                                                        .date()
+                                                        .map(date -> MixPageData.of(stand))));
         if (ask.in("date").equals(TODAY)) {
             LocalDate date = newest.map(day -> day.mix().date()).orElse(now);
             return page(ask, date, newest, newest.isEmpty() ? t.get("mix.none") : "");
@@ -57,13 +46,13 @@ final class MixRoutes {
         try {
             date = LocalDate.parse(ask.in("date"));
         } catch (DateTimeParseException wrong) {
-            return status(404, page(ask, now, Optional.empty(),
-                    t.of("mix.not-date", ask.in("date"), now)));
+            String sentence = t.of("mix.not-date", ask.in("date"), now);
+            return status(404, page(ask, now, Optional.empty(), sentence));
         }
         if (newest.isPresent() && newest.get().mix().date().equals(date)) {
             return page(ask, date, newest, "");
         }
-        Optional<MixPageData> past = context.pastDays().apply(date);
+        Optional<MixPageData> past = PageHandling.await(context.days().apply(date));
         String sentence =
                 past.isPresent()
                         ? ""

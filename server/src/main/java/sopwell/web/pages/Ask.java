@@ -14,32 +14,29 @@ import sopwell.Limits;
  * One request of a screen, read. Local to its request.
  *
  * @param screen the screen's settings
+ * @param named what the address names, in its path or query
  * @param fields the form's fields; a field that was sent twice has its first value
  * @param key the idempotency key from the header, or from the form's field {@code key}, or empty
  * @param fingerprint condenses method, path and body
  * @param partial whether a fragment is wanted rather than a page
+ * @param tooLarge whether the body was larger than any form of ours, and not read to its end
  */
 record Ask(
         Screen screen,
-        Map<String, String> path,
+        Map<String, String> named,
         Map<String, String> fields,
         String key,
         String fingerprint,
-        boolean partial) {
+        boolean partial,
+        boolean tooLarge) {
     /** A form of the counter: its call in percent escapes, a name, a reason, and small fields. */
     static final int BODY_BYTES_MAX = 12 * Limits.CALL_CHARS_MAX;
-
-    /** The body is larger than any form of ours. */
-    static final class TooLarge extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-    }
 
     static Ask read(HttpServerExchange exchange, Screen screen) throws IOException {
         byte[] body = body(exchange);
         Map<String, String> fields = fields(body);
         String header = exchange.getRequestHeaders().getFirst("Idempotency-Key");
         String key = header == null ? fields.getOrDefault("key", "") : header;
-        PathTemplateMatch match = exchange.getAttachment(PathTemplateMatch.ATTACHMENT_KEY);
         String print =
                 new Fingerprint()
                         .add(bytes(exchange.getRequestMethod().toString()))
@@ -48,15 +45,16 @@ record Ask(
                         .hex();
         return new Ask(
                 screen,
-                match == null ? Map.of() : match.getParameters(),
+                named(exchange),
                 fields,
                 key,
                 print,
-                exchange.getRequestHeaders().contains("HX-Request"));
+                exchange.getRequestHeaders().contains("HX-Request"),
+                body.length > BODY_BYTES_MAX);
     }
 
     String in(String name) {
-        return path.getOrDefault(name, "");
+        return named.getOrDefault(name, "");
     }
 
     String field(String name) {
@@ -72,11 +70,18 @@ record Ask(
             exchange.startBlocking();
         }
         InputStream in = exchange.getInputStream();
-        byte[] body = in.readNBytes(BODY_BYTES_MAX + 1);
-        if (body.length > BODY_BYTES_MAX) {
-            throw new TooLarge();
+        return in.readNBytes(BODY_BYTES_MAX + 1);
+    }
+
+    /** The address's query, and over it what its path names. */
+    private static Map<String, String> named(HttpServerExchange exchange) {
+        Map<String, String> named = new HashMap<>();
+        exchange.getQueryParameters().forEach((name, all) -> named.put(name, all.getFirst()));
+        PathTemplateMatch match = exchange.getAttachment(PathTemplateMatch.ATTACHMENT_KEY);
+        if (match != null) {
+            named.putAll(match.getParameters());
         }
-        return body;
+        return named;
     }
 
     private static Map<String, String> fields(byte[] body) {

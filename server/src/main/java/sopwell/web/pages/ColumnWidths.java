@@ -13,7 +13,7 @@ import sopwell.menu.Menu;
 import sopwell.menu.Option;
 import sopwell.menu.Size;
 import sopwell.menu.Step;
-import sopwell.web.text.T;
+import sopwell.web.T;
 
 /**
  * How wide each column of a build board must be so that none of its menu's words is cut: columns

@@ -4,7 +4,7 @@ import java.util.stream.Collectors;
 import sopwell.boards.CounterRow;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderLine;
-import sopwell.web.text.T;
+import sopwell.web.T;
 
 /**
  * The open orders at the counter in one language. Immutable.

@@ -2,7 +2,7 @@ package sopwell.web.pages;
 
 import sopwell.web.live.Frame;
 import sopwell.web.live.FrameWriter;
-import sopwell.web.text.T;
+import sopwell.web.T;
 
 /** Writes frames as HTML in one language, with the same templates as the pages. Thread-safe. */
 public final class HtmlFrames implements FrameWriter {

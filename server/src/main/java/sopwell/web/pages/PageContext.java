@@ -11,7 +11,7 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.web.live.Frame;
-import sopwell.web.text.Texts;
+import sopwell.web.Texts;
 
 /**
  * What the screens need. Immutable; everything in it is thread-safe.
@@ -19,7 +19,7 @@ import sopwell.web.text.Texts;
  * @param boards the whole board of a name as a frame (with {@code prev} 0), drawn with the same
  *     digits as the frames that follow it; empty for a name that is no board
  * @param parser reads calls by the menu in force; null before the first menu
- * @param pastDays the mix of a closed day, empty when nothing was opened on that date
+ * @param days the mix of any date ({@link MixPageData#of}), empty when no day was opened on it
  * @param keys makes idempotency keys for forms; each call gives another one
  */
 public record PageContext(
@@ -32,5 +32,5 @@ public record PageContext(
         Pages pages,
         Function<String, CompletableFuture<Optional<Frame>>> boards,
         Supplier<CallParser> parser,
-        Function<LocalDate, Optional<MixPageData>> pastDays,
+        Function<LocalDate, CompletableFuture<Optional<MixPageData>>> days,
         Supplier<String> keys) {}

@@ -13,7 +13,7 @@ import sopwell.boards.PassBoard;
 import sopwell.boards.StationBoard;
 import sopwell.menu.Menu;
 import sopwell.web.live.Frame;
-import sopwell.web.text.T;
+import sopwell.web.T;
 
 /** Draws pages, fragments and frames from the templates. Thread-safe. */
 public final class Pages {

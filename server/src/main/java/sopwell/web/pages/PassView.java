@@ -4,7 +4,7 @@ import java.util.List;
 import sopwell.boards.PassRow;
 import sopwell.kitchen.CellWord;
 import sopwell.kitchen.OrderStage;
-import sopwell.web.text.T;
+import sopwell.web.T;
 
 /** The pass in one language. Immutable. */
 public record PassView(T t) {

@@ -3,13 +3,12 @@ package sopwell.web.pages;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.handlers.Cookie;
 import io.undertow.server.handlers.CookieImpl;
-import io.undertow.util.Headers;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import sopwell.menu.Lang;
-import sopwell.web.text.Texts;
+import sopwell.orders.StandSettings;
+import sopwell.web.Languages;
+import sopwell.web.Texts;
 
 /**
  * Reads a screen's settings: from the address, which also keeps them, else from its cookies, else
@@ -25,23 +24,26 @@ final class Screens {
 
     private final Texts texts;
     private final String stand;
+    private final String zone;
     private final String assets;
 
-    Screens(Texts texts, String stand, String assets) {
+    Screens(Texts texts, StandSettings settings, String assets) {
         this.texts = texts;
-        this.stand = stand;
+        this.stand = settings.name();
+        this.zone = settings.zone().getId();
         this.assets = assets;
     }
 
     Screen of(HttpServerExchange exchange) {
-        String lang = setting(exchange, "lang", LANGS).orElseGet(() -> preferred(exchange));
+        setting(exchange, Languages.COOKIE, LANGS);
         String theme = setting(exchange, "theme", THEMES).orElse(THEMES.get(0));
         String distance = setting(exchange, "distance", DISTANCES).orElse(DISTANCES.get(0));
         return new Screen(
-                texts.in(Lang.valueOf(lang.toUpperCase(Locale.ROOT))),
+                texts.in(Languages.of(exchange)),
                 theme,
                 Integer.parseInt(distance),
                 stand,
+                zone,
                 exchange.getRequestPath(),
                 assets);
     }
@@ -64,20 +66,5 @@ final class Screens {
                         .setMaxAge(KEPT_SECONDS)
                         .setHttpOnly(true)
                         .setSameSiteMode("Lax"));
-    }
-
-    /** The first language of the header that we speak; quality values beside the order are rare. */
-    private static String preferred(HttpServerExchange exchange) {
-        String header = exchange.getRequestHeaders().getFirst(Headers.ACCEPT_LANGUAGE);
-        if (header == null) {
-            return LANGS.get(0);
-        }
-        for (String range : header.toLowerCase(Locale.ROOT).split(",", -1)) {
-            String tag = range.strip().split("[-;]", 2)[0];
-            if (LANGS.contains(tag)) {
-                return tag;
-            }
-        }
-        return LANGS.get(0);
     }
 }

@@ -6,7 +6,7 @@ import sopwell.boards.Column;
 import sopwell.boards.PartRow;
 import sopwell.boards.StationBoard;
 import sopwell.kitchen.CellWord;
-import sopwell.web.text.T;
+import sopwell.web.T;
 
 /**
  * A station's board in one language. Immutable.

@@ -1,4 +1,4 @@
-package sopwell.web.text;
+package sopwell.web;
 
 import java.io.IOException;
 import java.io.InputStream;

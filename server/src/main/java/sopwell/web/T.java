@@ -1,4 +1,4 @@
-package sopwell.web.text;
+package sopwell.web;
 
 import java.time.Instant;
 import java.time.LocalDate;

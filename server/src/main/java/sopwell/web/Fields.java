@@ -108,8 +108,13 @@ public final class Fields {
             if (!asked.contains(name)) {
                 List<String> known = asked.stream().sorted().toList();
                 throw new BadJson(
-                        "There is no field \"" + path + "/" + name + "\" here; the fields are "
-                                + String.join(", ", known) + ".");
+                        "There is no field \""
+                                + path
+                                + "/"
+                                + name
+                                + "\" here; the fields are "
+                                + String.join(", ", known)
+                                + ".");
             }
         }
     }

@@ -56,8 +56,11 @@ public final class Server implements AutoCloseable {
         RoutingHandler routing = new RoutingHandler();
         routes.accept(routing);
         routing.setFallbackHandler(
-                e -> Reply.problem(Problem.of(404, "not-found", "There is nothing at this path."))
-                        .send(e));
+                e ->
+                        Reply.problem(
+                                        Problem.of(
+                                                404, "not-found", "There is nothing at this path."))
+                                .send(e));
         routing.setInvalidMethodHandler(
                 e ->
                         Reply.problem(
@@ -68,8 +71,7 @@ public final class Server implements AutoCloseable {
                                 .send(e));
         HttpHandler paths =
                 new PathHandler(routing)
-                        .addPrefixPath(
-                                LiveEndpoint.PATH, LiveEndpoint.handler(hub, json, html));
+                        .addPrefixPath(LiveEndpoint.PATH, LiveEndpoint.handler(hub, json, html));
         this.shutdown = new GracefulShutdownHandler(new Doors(paths, place.names()));
         this.undertow = build(place, shutdown);
     }
@@ -106,8 +108,7 @@ public final class Server implements AutoCloseable {
                 .setServerOption(UndertowOptions.MAX_PARAMETERS, Limits.PARAMETERS_MAX)
                 .setServerOption(UndertowOptions.MAX_COOKIES, Limits.COOKIES_MAX)
                 .setServerOption(UndertowOptions.REQUEST_PARSE_TIMEOUT, Limits.HEAD_MILLIS_MAX)
-                .setServerOption(
-                        UndertowOptions.NO_REQUEST_TIMEOUT, Limits.NO_REQUEST_MILLIS_MAX)
+                .setServerOption(UndertowOptions.NO_REQUEST_TIMEOUT, Limits.NO_REQUEST_MILLIS_MAX)
                 .setServerOption(UndertowOptions.ENABLE_HTTP2, false)
                 .setServerOption(UndertowOptions.ALWAYS_SET_KEEP_ALIVE, false)
                 .build();

@@ -38,7 +38,8 @@ public final class ApiRoutes {
         routes.post("/api/orders/{order}/voids", calls.write(orders::voidOrder));
         routes.post("/api/orders/{order}/handed", calls.write(orders::hand));
         routes.post("/api/orders/{order}/brought-back", calls.write(orders::bringBack));
-        routes.post("/api/parts/{part}/started", calls.write(parts.move(KitchenCommand.Start::new)));
+        routes.post(
+                "/api/parts/{part}/started", calls.write(parts.move(KitchenCommand.Start::new)));
         routes.post("/api/parts/{part}/up", calls.write(parts.move(KitchenCommand.Up::new)));
         routes.post(
                 "/api/parts/{part}/brought-back",
@@ -76,8 +77,7 @@ public final class ApiRoutes {
     private static CompletableFuture<Reply> menu(ApiContext context) {
         Menu menu = context.follower().menu();
         ByteBuffer body =
-                ByteBuffer.wrap(
-                        context.menuJson().apply(menu).getBytes(StandardCharsets.UTF_8));
+                ByteBuffer.wrap(context.menuJson().apply(menu).getBytes(StandardCharsets.UTF_8));
         Map<String, String> headers = Map.of("ETag", "\"" + menu.revision() + "\"");
         return CompletableFuture.completedFuture(new Reply(200, JSON, body, headers));
     }

@@ -110,8 +110,7 @@ final class Calls {
         CompletableFuture<Void> unused =
                 answer.orTimeout(Limits.ANSWER_MILLIS_MAX, TimeUnit.MILLISECONDS)
                         .exceptionally(fault -> Reply.problem(fault(fault, text)))
-                        .thenAcceptAsync(
-                                reply -> reply.send(exchange), exchange.getIoThread());
+                        .thenAcceptAsync(reply -> reply.send(exchange), exchange.getIoThread());
     }
 
     private void tooLarge(HttpServerExchange exchange, java.io.IOException fault) {
@@ -145,8 +144,7 @@ final class Calls {
         boolean printable = bare.chars().allMatch(c -> c > ' ' && c < 127);
         if (bare.isEmpty() || bare.length() > Limits.KEY_CHARS_MAX || !printable) {
             throw new Refused(
-                    Problem.of(
-                            400, "key-wrong", text.of("api.key-wrong", Limits.KEY_CHARS_MAX)));
+                    Problem.of(400, "key-wrong", text.of("api.key-wrong", Limits.KEY_CHARS_MAX)));
         }
         return bare;
     }
@@ -157,7 +155,8 @@ final class Calls {
             return JsonNodeFactory.instance.objectNode();
         }
         String type = exchange.getRequestHeaders().getFirst(Headers.CONTENT_TYPE);
-        if (type == null || !type.toLowerCase(java.util.Locale.ROOT).startsWith("application/json")) {
+        if (type == null
+                || !type.toLowerCase(java.util.Locale.ROOT).startsWith("application/json")) {
             throw new Refused(Problem.of(415, "not-json", text.get("api.not-json")));
         }
         return Json.object(body);

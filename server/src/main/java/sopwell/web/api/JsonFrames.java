@@ -19,8 +19,8 @@ import sopwell.web.live.FrameWriter;
 
 /**
  * Frames as JSON: {@code board}, {@code epoch}, {@code seq}, {@code whole}, {@code now}, {@code
- * rows}, the ids of all rows in {@code order}, and {@code below}. With {@code whole} false, the rows
- * are only those that are new or changed since the frame with the {@code seq} in {@code prev}.
+ * rows}, the ids of all rows in {@code order}, and {@code below}. With {@code whole} false, the
+ * rows are only those that are new or changed since the frame with the {@code seq} in {@code prev}.
  * Thread-safe.
  */
 public final class JsonFrames implements FrameWriter {

@@ -60,7 +60,9 @@ public final class BoardHub implements AutoCloseable {
         this.nanos = nanos;
         follower.watch(this::show);
         this.repeating =
-                List.of(every(Limits.BEAT_MILLIS, this::beat), every(Limits.PING_MILLIS, this::pingAll));
+                List.of(
+                        every(Limits.BEAT_MILLIS, this::beat),
+                        every(Limits.PING_MILLIS, this::pingAll));
     }
 
     /** The whole board as its screens see it, or an empty future when there is no such board. */
@@ -81,8 +83,7 @@ public final class BoardHub implements AutoCloseable {
             refuse(session, CloseCodes.TRY_AGAIN_LATER, "too many screens");
             return;
         }
-        Screen screen =
-                new Screen(session, name, writer, this::sendWhole, nanos.getAsLong());
+        Screen screen = new Screen(session, name, writer, this::sendWhole, nanos.getAsLong());
         follower.tell(
                 stand -> {
                     if (isBoard(stand, name)) {
@@ -123,8 +124,7 @@ public final class BoardHub implements AutoCloseable {
     public void close() {
         repeating.forEach(task -> task.cancel(false));
         beats.shutdown();
-        screens.values()
-                .forEach(screen -> screen.close(CloseCodes.SERVICE_RESTART, "restarting"));
+        screens.values().forEach(screen -> screen.close(CloseCodes.SERVICE_RESTART, "restarting"));
         screens.clear();
     }
 
@@ -166,9 +166,7 @@ public final class BoardHub implements AutoCloseable {
         return switch (name) {
             case PASS ->
                     new LiveBoard(
-                            name,
-                            epoch,
-                            s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
+                            name, epoch, s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
             case COUNTER ->
                     new LiveBoard(name, epoch, s -> OrderBoards.counter(s.orders(), s.kitchen()));
             default -> {

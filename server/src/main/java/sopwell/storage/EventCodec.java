@@ -25,11 +25,7 @@ final class EventCodec {
         return name.get();
     }
 
-    /**
-     * An event's body in its newest version, as JSON in UTF-8.
-     *
-     * @throws LogFault when a text in it can't be written as UTF-8
-     */
+    /** An event's body in its newest version, as JSON in UTF-8. */
     static byte[] encode(Event event) {
         try {
             return BodyWriter.bytes(body -> write(body, event));

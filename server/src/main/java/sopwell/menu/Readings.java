@@ -12,8 +12,8 @@ import sopwell.menu.Vocabulary.Said;
 /**
  * The ways in which a phrase can be read as several others, for one item. Immutable.
  *
- * <p>Only readings that the item could be made by count: two options of a group that allows one,
- * or two sizes, are no reading of anything.
+ * <p>Only readings that the item could be made by count: two options of a group that allows one, or
+ * two sizes, are no reading of anything.
  */
 final class Readings {
     /** Enough to find a clash; a phrase with more readings than this has one for certain. */

@@ -30,8 +30,7 @@ class DataFolderTest {
         Path folder = parent.resolve("stand");
         try (DataFolder first = DataFolder.open(folder)) {
             assertEquals(folder, first.path());
-            FolderFault fault =
-                    assertThrows(FolderFault.class, () -> DataFolder.open(folder));
+            FolderFault fault = assertThrows(FolderFault.class, () -> DataFolder.open(folder));
             assertTrue(fault.getMessage().contains("Another Sopwell"), fault.getMessage());
         }
         DataFolder.open(folder).close();
@@ -105,8 +104,7 @@ class DataFolderTest {
         SqliteFile.prepare(file);
         try (Connection connection = SqliteFile.reader(file);
                 Statement statement = connection.createStatement()) {
-            assertThrows(
-                    SQLException.class, () -> statement.executeUpdate("DELETE FROM events"));
+            assertThrows(SQLException.class, () -> statement.executeUpdate("DELETE FROM events"));
         }
     }
 
@@ -117,8 +115,7 @@ class DataFolderTest {
         run(file, "PRAGMA user_version = 2");
         byte[] before = Files.readAllBytes(file);
         try (DataFolder data = DataFolder.open(parent)) {
-            FolderFault fault =
-                    assertThrows(FolderFault.class, () -> data.openLog("millrace"));
+            FolderFault fault = assertThrows(FolderFault.class, () -> data.openLog("millrace"));
             assertTrue(fault.getMessage().contains("newer Sopwell"), fault.getMessage());
         }
         assertArrayEquals(before, Files.readAllBytes(file));
@@ -130,8 +127,7 @@ class DataFolderTest {
         run(file, "CREATE TABLE recipes (name TEXT)");
         byte[] before = Files.readAllBytes(file);
         try (DataFolder data = DataFolder.open(parent)) {
-            FolderFault fault =
-                    assertThrows(FolderFault.class, () -> data.openLog("millrace"));
+            FolderFault fault = assertThrows(FolderFault.class, () -> data.openLog("millrace"));
             assertTrue(fault.getMessage().contains("another program"), fault.getMessage());
         }
         assertArrayEquals(before, Files.readAllBytes(file));

@@ -82,8 +82,7 @@ class EventCodecTest {
     void saysWhichEventItDoesNotKnow() {
         byte[] body = "{}".getBytes(StandardCharsets.UTF_8);
         LogFault unknown =
-                assertThrows(
-                        LogFault.class, () -> EventCodec.decode(77, "till-opened", 1, body));
+                assertThrows(LogFault.class, () -> EventCodec.decode(77, "till-opened", 1, body));
         assertTrue(unknown.getMessage().contains("Event 77"), unknown.getMessage());
         assertTrue(unknown.getMessage().contains("till-opened"), unknown.getMessage());
         LogFault newer =
@@ -108,9 +107,7 @@ class EventCodecTest {
             byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
             LogFault fault =
                     assertThrows(
-                            LogFault.class,
-                            () -> EventCodec.decode(5, "part-up", 1, bytes),
-                            body);
+                            LogFault.class, () -> EventCodec.decode(5, "part-up", 1, bytes), body);
             assertTrue(fault.getMessage().contains("Event 5"), fault.getMessage());
         }
     }

@@ -175,8 +175,7 @@ abstract class EventLogContract {
                                 new Entry(3_000, "b", "", List.of(handed(2))),
                                 new Entry(6_000, "c", "", List.of(handed(3))),
                                 new Entry(5_500, "d", "", List.of(handed(4)))));
-        assertEquals(
-                List.of(5_000L, 6_000L, 6_000L), back.stream().map(Recorded::atMs).toList());
+        assertEquals(List.of(5_000L, 6_000L, 6_000L), back.stream().map(Recorded::atMs).toList());
         assertEquals(back, range(again, 2, 4));
     }
 

@@ -53,7 +53,8 @@ class MenuReaderTest {
         assertTrue(only("").wrong().contains("empty"));
         String two = new String(Samples.demoMenuBytes(), StandardCharsets.UTF_8) + "{}";
         assertTrue(only(two).wrong().contains("follows the end"));
-        assertTrue(only("[".repeat(300)).wrong().contains("no JSON"));
+        assertTrue(only("[".repeat(300)).wrong().contains("nested too deeply"));
+        assertTrue(only("[\"" + "x".repeat(5_000) + "\"]").wrong().contains("too long"));
         assertTrue(only("\"\\ud800").wrong().contains("no JSON"));
     }
 
@@ -137,8 +138,7 @@ class MenuReaderTest {
                             menu -> {
                                 byte[] again = text(MenuWriter.tree(menu.parts()).toString());
                                 MenuReading reread = MenuReader.read(again);
-                                assertEquals(
-                                        menu.parts(), reread.menu().orElseThrow().parts());
+                                assertEquals(menu.parts(), reread.menu().orElseThrow().parts());
                             });
         }
         assertTrue(refused > 500, "most of them are faults, " + refused);

@@ -98,8 +98,7 @@ final class Samples {
                                         List.of("dry", "sweet", "provolone"),
                                         List.of("mozzarella")),
                                 865),
-                        new OrderLine(
-                                3, 1, new Selection("fries", "", List.of(), List.of()), 345));
+                        new OrderLine(3, 1, new Selection("fries", "", List.of(), List.of()), 345));
         return new OrderEvent.OrderPlaced(
                 order(n),
                 n % 999 + 1,

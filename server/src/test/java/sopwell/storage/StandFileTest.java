@@ -64,7 +64,10 @@ class StandFileTest {
     @Test
     void findsEveryFaultAtOnce() {
         byte[] json =
-                new MenuEdit(DEMO).set("/cutHour", "-1").set("/zone", "'Mars'").remove("/name")
+                new MenuEdit(DEMO)
+                        .set("/cutHour", "-1")
+                        .set("/zone", "'Mars'")
+                        .remove("/name")
                         .bytes();
         List<String> places = StandFile.read(json).faults().stream().map(MenuFault::place).toList();
         assertEquals(List.of("/name", "/zone", "/cutHour"), places);

@@ -51,6 +51,9 @@ final class Readings {
         from.get(words.length).add(Set.of());
         for (int i = words.length - 1; i >= 0; i--) {
             for (int end = words.length; end > i; end--) {
+                if (from.get(end).isEmpty()) {
+                    continue; // What would follow can't be read, so this needs no look.
+                }
                 boolean whole = i == 0 && end == words.length;
                 for (Set<String> head : whole ? refusals(words) : heads(words, i, end)) {
                     join(head, from.get(end), from.get(i));

@@ -68,8 +68,11 @@ final class JsonTree {
             faults.add(
                     "",
                     "The file is nested too deeply, or a text or number in it is too long.",
-                    "At most " + DEPTH_MAX + " brackets stand in one another, and a text has at most "
-                            + TEXT_CHARS_MAX + " characters.");
+                    "At most "
+                            + DEPTH_MAX
+                            + " brackets stand in one another, and a text has at most "
+                            + TEXT_CHARS_MAX
+                            + " characters.");
             return Optional.empty();
         } catch (JsonProcessingException e) {
             faults.add(

@@ -125,7 +125,7 @@ class MenuReaderTest {
         SplittableRandom random = new SplittableRandom(20250503);
         byte[] demo = Samples.demoMenuBytes();
         int refused = 0;
-        for (int n = 0; n < 1_500; n++) {
+        for (int n = 0; n < 500; n++) {
             byte[] spoilt = demo.clone();
             for (int times = random.nextInt(1, 4); times > 0; times--) {
                 spoilt[random.nextInt(spoilt.length)] = (byte) random.nextInt(32, 127);
@@ -141,7 +141,7 @@ class MenuReaderTest {
                                 assertEquals(menu.parts(), reread.menu().orElseThrow().parts());
                             });
         }
-        assertTrue(refused > 500, "most of them are faults, " + refused);
+        assertTrue(refused > 150, "most of them are faults, " + refused);
     }
 
     private static MenuFault only(String json) {

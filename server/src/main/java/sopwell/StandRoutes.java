@@ -1,0 +1,99 @@
+package sopwell;
+
+import io.undertow.server.RoutingHandler;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import sopwell.call.CallParser;
+import sopwell.desk.Desk;
+import sopwell.desk.Follower;
+import sopwell.desk.MenuShelf;
+import sopwell.desk.Replay;
+import sopwell.desk.Stand;
+import sopwell.log.EventLog;
+import sopwell.menu.Lang;
+import sopwell.menu.Menu;
+import sopwell.orders.StandSettings;
+import sopwell.storage.MenuWriter;
+import sopwell.web.Texts;
+import sopwell.web.api.ApiContext;
+import sopwell.web.api.ApiRoutes;
+import sopwell.web.live.BoardHub;
+import sopwell.web.live.FrameWriter;
+
+/** Hands the web what it needs to answer. Thread-safe. */
+final class StandRoutes {
+    private final EventLog log;
+    private final StandSettings settings;
+    private final Desk desk;
+    private final Follower follower;
+    private final BoardHub hub;
+    private final MenuShelf menus;
+    private final Texts texts = Texts.load();
+    private final AtomicReference<CallParser> parser = new AtomicReference<>();
+
+    StandRoutes(
+            EventLog log,
+            StandSettings settings,
+            Desk desk,
+            Follower follower,
+            BoardHub hub,
+            MenuShelf menus,
+            InstantSource clock) {
+        this.log = log;
+        this.settings = settings;
+        this.desk = desk;
+        this.follower = follower;
+        this.hub = hub;
+        this.menus = menus;
+    }
+
+    void add(RoutingHandler routes) {
+        ApiRoutes.add(
+                routes,
+                new ApiContext(
+                        desk,
+                        follower,
+                        hub,
+                        texts,
+                        menus,
+                        this::parser,
+                        menu -> MenuWriter.tree(menu.parts()).toString(),
+                        new ApiContext.DayQuestions() {
+                            @Override
+                            public <A> CompletableFuture<Optional<A>> ask(
+                                    LocalDate date, Function<Stand, A> question) {
+                                return askDay(date, question);
+                            }
+                        }));
+    }
+
+    FrameWriter html(Lang lang) {
+        return frame -> lang.name();
+    }
+
+    /** Kept until the menu changes: building one takes longer than using it. */
+    private CallParser parser(Menu menu) {
+        CallParser known = parser.get();
+        if (known == null || !known.menu().revision().equals(menu.revision())) {
+            known = new CallParser(menu);
+            parser.set(known);
+        }
+        return known;
+    }
+
+    /** The newest day is at hand; an older one is read from the log, off the waiting threads. */
+    private <A> CompletableFuture<Optional<A>> askDay(LocalDate date, Function<Stand, A> question) {
+        return follower.ask(
+                        stand ->
+                                stand.orders().date().filter(date::equals).map(d -> question.apply(stand)))
+                .thenApplyAsync(
+                        found ->
+                                found.isPresent()
+                                        ? found
+                                        : Replay.day(log, settings, date).map(question));
+    }
+}

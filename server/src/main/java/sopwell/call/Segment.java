@@ -1,0 +1,37 @@
+package sopwell.call;
+
+import java.util.List;
+import sopwell.call.Span.Role;
+import sopwell.menu.Item;
+
+/**
+ * The pieces of one line of a call. Immutable.
+ *
+ * @param item what the line is about: its first item, or null
+ * @param end the token after it: a separator, an "and", or the end of the text
+ */
+record Segment(List<Piece> pieces, Item item, int end) {
+    /** Whether it holds more than words that mean nothing. */
+    boolean saysSomething() {
+        for (Piece piece : pieces) {
+            if (!piece.is(Role.SKIP)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether it is about this one item and the item takes all of it. */
+    boolean isClean(Item about) {
+        int items = 0;
+        for (Piece piece : pieces) {
+            if (!piece.fits()) {
+                return false;
+            }
+            if (piece.is(Role.ITEM)) {
+                items++;
+            }
+        }
+        return items == 1 && item.equals(about);
+    }
+}

@@ -151,7 +151,10 @@ final class Faults {
         List<String> typed = List.of(after == null ? "" : after.typed(tokens));
         List<String> words = new ArrayList<>();
         for (Group group : menu.groupsOf(said.item())) {
-            words.addAll(optionWords(group, option -> !said.refuses(option)));
+            // Where something must be chosen, a refusal alone would only be the next fault.
+            if (group.chooseMin() == 0) {
+                words.addAll(optionWords(group, option -> !said.refuses(option)));
+            }
         }
         return at(Why.NO_WHAT, said.noWhat(), typed, limited(words), after);
     }

@@ -23,7 +23,6 @@ final class Segments {
     private final Menu menu;
     private final Vocabulary vocabulary;
     private final Tokens tokens;
-    private final boolean timesIsWord;
     private int nextItemAt = -1;
     private int nextItemEnd = -1;
 
@@ -31,7 +30,6 @@ final class Segments {
         this.menu = menu;
         this.vocabulary = vocabulary;
         this.tokens = tokens;
-        this.timesIsWord = vocabulary.knows("x");
     }
 
     /**
@@ -116,19 +114,26 @@ final class Segments {
         return new Piece(at, at + 1, null, null, false);
     }
 
-    /** How many tokens a quantity in digits takes here ("2", "2x", "x2", "2 x"), or 0. */
+    /**
+     * How many tokens a quantity in digits takes here ("2", "2x", "2 x", "x2"), or 0. After a number
+     * "x" is never a word of the menu: it would be taken for "times" by whoever reads the call.
+     */
     private int quantityWidth(int at, int end) {
         boolean more = at + 1 < end && !tokens.cut(at + 1);
         if (tokens.digits(at)) {
-            return more && isTimes(at + 1, tokens.touch(at)) ? 2 : 1;
+            return more && isTimes(at + 1) ? 2 : 1;
         }
-        return more && tokens.digits(at + 1) && isTimes(at, tokens.touch(at)) ? 2 : 0;
+        boolean before =
+                more
+                        && isTimes(at)
+                        && tokens.digits(at + 1)
+                        && (tokens.touch(at) || !vocabulary.knows(tokens.word(at)));
+        return before ? 2 : 0;
     }
 
-    /** "x" may be a word of the menu; touching a number it never is, since words have no digits. */
-    private boolean isTimes(int at, boolean touches) {
+    private boolean isTimes(int at) {
         String word = tokens.word(at);
-        return word.equals("\u00d7") || (word.equals("x") && (touches || !timesIsWord));
+        return word.equals("x") || word.equals("\u00d7");
     }
 
     /** The number's value, or just something too large. */

@@ -95,7 +95,7 @@ final class MixTableBuilder {
     }
 
     private static Way named(Group group, String id) {
-        Set<String> chosen = id.equals("none") ? Set.of() : Set.of(id.split("\\+"));
+        Set<String> chosen = id.equals("none") ? Set.of() : Set.of(id.split("\\+", -1));
         for (Bundle bundle : group.bundles()) {
             if (Set.copyOf(bundle.options()).equals(chosen)) {
                 return new Way(id, bundle.name());
@@ -121,7 +121,7 @@ final class MixTableBuilder {
         List<String> order = group.options().stream().map(Option::id).toList();
         return Comparator.comparing((String id) -> id.equals("none"))
                 .thenComparing(id -> id.contains("+"))
-                .thenComparing(id -> order.indexOf(id.split("\\+")[0]))
+                .thenComparing(id -> order.indexOf(id.split("\\+", -1)[0]))
                 .thenComparing(Comparator.naturalOrder());
     }
 }

@@ -160,7 +160,7 @@ final class SqliteFile {
         try (Statement statement = connection.createStatement()) {
             // In one transaction: a file is a whole log or an empty file.
             statement.executeUpdate("BEGIN EXCLUSIVE");
-            for (String command : script.replaceAll("(?m)^--.*$", "").split(";")) {
+            for (String command : script.replaceAll("(?m)^--.*$", "").split(";", -1)) {
                 if (!command.isBlank()) {
                     statement.executeUpdate(command);
                 }

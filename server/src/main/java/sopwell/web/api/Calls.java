@@ -101,17 +101,17 @@ final class Calls {
         }
     }
 
-    private void finish(
+    private void finish(HttpServerExchange exchange, T text, CompletableFuture<Reply> answer) {
+        exchange.dispatch(SameThreadExecutor.INSTANCE, () -> sendWhenThere(exchange, text, answer));
+    }
+
+    private static void sendWhenThere(
             HttpServerExchange exchange, T text, CompletableFuture<Reply> answer) {
-        exchange.dispatch(
-                SameThreadExecutor.INSTANCE,
-                () ->
-                        answer.orTimeout(Limits.ANSWER_MILLIS_MAX, TimeUnit.MILLISECONDS)
-                                .exceptionally(fault -> Reply.problem(fault(fault, text)))
-                                .thenAccept(
-                                        reply ->
-                                                exchange.getIoThread()
-                                                        .execute(() -> reply.send(exchange))));
+        CompletableFuture<Void> unused =
+                answer.orTimeout(Limits.ANSWER_MILLIS_MAX, TimeUnit.MILLISECONDS)
+                        .exceptionally(fault -> Reply.problem(fault(fault, text)))
+                        .thenAcceptAsync(
+                                reply -> reply.send(exchange), exchange.getIoThread());
     }
 
     private void tooLarge(HttpServerExchange exchange, java.io.IOException fault) {

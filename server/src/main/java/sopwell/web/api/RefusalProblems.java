@@ -13,7 +13,7 @@ public final class RefusalProblems {
     static Problem of(Refusal refusal, T text) {
         return Problem.of(
                 status(refusal.reason()),
-                OrderJson.word(refusal.reason()).replace('_', '-'),
+                refusal.reason(),
                 text.sentence(refusal));
     }
 

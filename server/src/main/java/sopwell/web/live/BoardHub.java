@@ -46,23 +46,35 @@ public final class BoardHub implements AutoCloseable {
     private final ScheduledExecutorService beats =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "beats"));
 
+    private final Rhythm rhythm;
     private final List<Future<?>> repeating;
 
     /**
-     * A hub without screens.
+     * A hub without screens, in the usual rhythm.
      *
      * @param nanos a clock that never jumps, in nanoseconds
      */
     public BoardHub(Follower follower, String epoch, InstantSource clock, LongSupplier nanos) {
+        this(follower, epoch, clock, nanos, Rhythm.usual());
+    }
+
+    /** A hub without screens, in a rhythm of its own. */
+    public BoardHub(
+            Follower follower,
+            String epoch,
+            InstantSource clock,
+            LongSupplier nanos,
+            Rhythm rhythm) {
         this.follower = follower;
+        this.rhythm = rhythm;
         this.epoch = epoch;
         this.clock = clock;
         this.nanos = nanos;
         follower.watch(this::show);
         this.repeating =
                 List.of(
-                        every(Limits.BEAT_MILLIS, this::beat),
-                        every(Limits.PING_MILLIS, this::pingAll));
+                        every(rhythm.beatMillis(), this::beat),
+                        every(rhythm.pingMillis(), this::pingAll));
     }
 
     /** The whole board as its screens see it, or an empty future when there is no such board. */
@@ -83,16 +95,25 @@ public final class BoardHub implements AutoCloseable {
             refuse(session, CloseCodes.TRY_AGAIN_LATER, "too many screens");
             return;
         }
-        Screen screen = new Screen(session, name, writer, this::sendWhole, nanos.getAsLong());
+        Screen screen =
+                new Screen(session, name, writer, this::sendWhole, nanos.getAsLong());
         follower.tell(
                 stand -> {
                     if (isBoard(stand, name)) {
-                        sendWhole(screen);
-                        screens.put(session, screen);
+                        welcome(stand, session, screen);
                     } else {
                         refuse(session, CloseCodes.VIOLATED_POLICY, "no such board");
                     }
                 });
+    }
+
+    /** The whole board goes out before the screen is on the list, so it is the first it gets. */
+    private void welcome(Stand stand, Session session, Screen screen) {
+        sendWhole(stand, screen);
+        screens.put(session, screen);
+        if (!session.isOpen()) {
+            screens.remove(session);
+        }
     }
 
     void leave(Session session) {
@@ -124,7 +145,8 @@ public final class BoardHub implements AutoCloseable {
     public void close() {
         repeating.forEach(task -> task.cancel(false));
         beats.shutdown();
-        screens.values().forEach(screen -> screen.close(CloseCodes.SERVICE_RESTART, "restarting"));
+        screens.values()
+                .forEach(screen -> screen.close(CloseCodes.SERVICE_RESTART, "restarting"));
         screens.clear();
     }
 
@@ -149,13 +171,21 @@ public final class BoardHub implements AutoCloseable {
         }
     }
 
+    /** However often a screen asks, one drawing at a time is under way for it. */
     private void sendWhole(Screen screen) {
-        follower.tell(
-                stand -> {
-                    publish(screen.board(), stand);
-                    Frame whole = live(screen.board()).whole(clock.millis());
-                    screen.sendFrame(screen.writer().write(whole));
-                });
+        if (screen.wantsWhole()) {
+            follower.tell(
+                    stand -> {
+                        screen.wholeComes();
+                        sendWhole(stand, screen);
+                    });
+        }
+    }
+
+    private void sendWhole(Stand stand, Screen screen) {
+        publish(screen.board(), stand);
+        Frame whole = live(screen.board()).whole(clock.millis());
+        screen.sendFrame(screen.writer().write(whole));
     }
 
     private LiveBoard live(String name) {
@@ -166,7 +196,9 @@ public final class BoardHub implements AutoCloseable {
         return switch (name) {
             case PASS ->
                     new LiveBoard(
-                            name, epoch, s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
+                            name,
+                            epoch,
+                            s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
             case COUNTER ->
                     new LiveBoard(name, epoch, s -> OrderBoards.counter(s.orders(), s.kitchen()));
             default -> {
@@ -196,10 +228,17 @@ public final class BoardHub implements AutoCloseable {
     }
 
     private void beat() {
+        long nowMs = clock.millis();
         follower.tell(
                 stand -> {
-                    String text = "beat " + stand.seq() + " " + clock.millis();
-                    screens.values().forEach(screen -> screen.sendBeat(text));
+                    Map<FrameWriter, String> texts = new HashMap<>();
+                    screens.values()
+                            .forEach(
+                                    screen ->
+                                            screen.sendBeat(
+                                                    texts.computeIfAbsent(
+                                                            screen.writer(),
+                                                            w -> w.beat(stand.seq(), nowMs))));
                 });
     }
 
@@ -208,7 +247,7 @@ public final class BoardHub implements AutoCloseable {
         screens.forEach(
                 (session, screen) -> {
                     if (screen.silentNanos(now)
-                            > TimeUnit.MILLISECONDS.toNanos(Limits.PONG_MILLIS_MAX)) {
+                            > TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax())) {
                         screens.remove(session);
                         screen.close(CloseCodes.GOING_AWAY, "not heard from");
                     } else {

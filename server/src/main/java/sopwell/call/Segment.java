@@ -34,4 +34,26 @@ record Segment(List<Piece> pieces, Item item, int end) {
         }
         return items == 1 && item.equals(about);
     }
+
+    /** Whether it holds nothing but modifiers that the line before it can take, for certain. */
+    boolean isMoreOf(Segment before) {
+        boolean choices = false;
+        for (Piece piece : pieces) {
+            boolean choice = piece.is(Role.OPTION) || piece.is(Role.BUNDLE) || piece.is(Role.SIZE);
+            if (!piece.fits() || !(choice || piece.is(Role.NO) || piece.is(Role.SKIP))) {
+                return false;
+            }
+            choices |= choice;
+        }
+        return choices && (!before.refuses() || pieces.get(0).is(Role.NO));
+    }
+
+    private boolean refuses() {
+        for (Piece piece : pieces) {
+            if (piece.is(Role.NO)) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

@@ -47,7 +47,7 @@ final class Segments {
                 tried.add(item);
                 Segment segment = scan(from, end, item);
                 if (segment.isClean(item)) {
-                    return segment;
+                    return goOn(segment, end);
                 }
                 first = first == null ? segment : first;
             }
@@ -55,6 +55,27 @@ final class Segments {
         }
         boolean stands = first != null && first.item() != null;
         return stands && first.item().equals(tried.get(0)) ? first : scan(from, end, null);
+    }
+
+    /**
+     * The line together with what an "and" adds to it: after "hot dog mustard and", "onion" alone
+     * is no line of its own. Not after a refusal, where "no mustard and onion" could mean either.
+     */
+    private Segment goOn(Segment segment, int end) {
+        Segment whole = segment;
+        while (whole.end() < end) {
+            int and = whole.end();
+            int from = andEnd(and, end);
+            Segment more = scan(from, end, whole.item());
+            if (!more.isMoreOf(whole)) {
+                return whole;
+            }
+            List<Piece> pieces = new ArrayList<>(whole.pieces());
+            pieces.add(new Piece(and, from, null, Meaning.of(Role.SKIP, ""), true));
+            pieces.addAll(more.pieces());
+            whole = new Segment(pieces, whole.item(), more.end());
+        }
+        return whole;
     }
 
     /** Where the "and" that stands at a token ends. */
@@ -104,7 +125,7 @@ final class Segments {
             return new Piece(at, at + digits, null, Meaning.number(number(at, digits)), true);
         }
         Phrase fitting = vocabulary.longestFitting(tokens, at, end, about);
-        if (fitting != null) {
+        if (fitting != null && !isTorn(fitting, at, end, about)) {
             return new Piece(at, at + fitting.words(), fitting, fitting.about(about), true);
         }
         Phrase any = vocabulary.longest(tokens, at, end);
@@ -115,8 +136,22 @@ final class Segments {
     }
 
     /**
-     * How many tokens a quantity in digits takes here ("2", "2x", "2 x", "x2"), or 0. After a number
-     * "x" is never a word of the menu: it would be taken for "times" by whoever reads the call.
+     * Whether a small word is only the beginning of a phrase that the item doesn't take: "no
+     * peppers" of fries is a choice that fries don't have, and not "no" and an unknown word.
+     */
+    private boolean isTorn(Phrase fitting, int at, int end, Item about) {
+        int next = at + fitting.words();
+        return fitting.isSmall()
+                && next < end
+                && !tokens.cut(next)
+                && vocabulary.longestFitting(tokens, next, end, about) == null
+                && vocabulary.longest(tokens, at, end).words() > fitting.words();
+    }
+
+    /**
+     * How many tokens a quantity in digits takes here ("2", "2x", "2 x", "x2"), or 0. After a
+     * number "x" is never a word of the menu: it would be taken for "times" by whoever reads the
+     * call.
      */
     private int quantityWidth(int at, int end) {
         boolean more = at + 1 < end && !tokens.cut(at + 1);

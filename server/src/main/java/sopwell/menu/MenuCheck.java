@@ -122,10 +122,7 @@ public final class MenuCheck {
         for (int n = 0; n < names.size(); n++) {
             if (!seen.add(names.get(n))) {
                 String name = names.get(n).toString();
-                faults.add(
-                        place + "/" + n,
-                        "\"" + name + "\" stands here twice.",
-                        "Name it once.");
+                faults.add(place + "/" + n, "\"" + name + "\" stands here twice.", "Name it once.");
             }
         }
     }

@@ -24,14 +24,16 @@ final class Doors implements HttpHandler {
 
     private final HttpHandler next;
     private final Set<String> hosts;
+    private final Texts texts;
 
     /**
      * Doors before a handler.
      *
      * @param hosts the names and addresses by which the stand is called, lower case, without port
      */
-    Doors(HttpHandler next, Set<String> hosts) {
+    Doors(HttpHandler next, Set<String> hosts, Texts texts) {
         this.next = next;
+        this.texts = texts;
         this.hosts = Set.copyOf(hosts);
     }
 
@@ -43,11 +45,11 @@ final class Doors implements HttpHandler {
         answer.put(new HttpString("Referrer-Policy"), "same-origin");
         String host = exchange.getRequestHeaders().getFirst(Headers.HOST);
         if (host == null || !hosts.contains(bare(host))) {
-            refuse(exchange, 421, "wrong-host", "This stand is not known by that name.");
+            refuse(exchange, ProblemKind.WRONG_HOST);
             return;
         }
         if (isRisky(exchange) && isForeign(exchange, host)) {
-            refuse(exchange, 403, "foreign-origin", "Another site's page may not do this.");
+            refuse(exchange, ProblemKind.FOREIGN_ORIGIN);
             return;
         }
         next.handleRequest(exchange);
@@ -83,8 +85,7 @@ final class Doors implements HttpHandler {
         return colon > lower.lastIndexOf(']') ? lower.substring(0, colon) : lower;
     }
 
-    private static void refuse(
-            HttpServerExchange exchange, int status, String code, String detail) {
-        Reply.problem(Problem.of(status, code, detail)).send(exchange);
+    private void refuse(HttpServerExchange exchange, ProblemKind kind) {
+        Reply.problem(Problem.of(kind, texts.in(Languages.of(exchange)))).send(exchange);
     }
 }

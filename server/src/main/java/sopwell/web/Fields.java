@@ -41,7 +41,7 @@ public final class Fields {
             return otherwise;
         }
         if (!node.get().isTextual()) {
-            throw wrong(field, "must be a text in double quotes");
+            throw wrong(field, "json.text");
         }
         return node.get().textValue();
     }
@@ -49,7 +49,7 @@ public final class Fields {
     /** A text that must be there. */
     public String text(String field) throws BadJson {
         if (!has(field)) {
-            throw wrong(field, "is missing; it must be a text");
+            throw wrong(field, "json.text-missing");
         }
         return text(field, "");
     }
@@ -58,7 +58,7 @@ public final class Fields {
     public int number(String field) throws BadJson {
         JsonNode node = node(field).orElseThrow(() -> missingNumber(field));
         if (!node.isIntegralNumber() || !node.canConvertToInt()) {
-            throw wrong(field, "must be a whole number");
+            throw wrong(field, "json.number");
         }
         return node.intValue();
     }
@@ -67,7 +67,7 @@ public final class Fields {
     public boolean flag(String field, boolean otherwise) throws BadJson {
         Optional<JsonNode> node = node(field);
         if (node.isPresent() && !node.get().isBoolean()) {
-            throw wrong(field, "must be true or false");
+            throw wrong(field, "json.flag");
         }
         return node.map(JsonNode::booleanValue).orElse(otherwise);
     }
@@ -77,7 +77,7 @@ public final class Fields {
         List<String> texts = new ArrayList<>();
         for (JsonNode node : array(field)) {
             if (!node.isTextual()) {
-                throw wrong(field, "must be a list of texts");
+                throw wrong(field, "json.texts");
             }
             texts.add(node.textValue());
         }
@@ -89,7 +89,7 @@ public final class Fields {
         List<Fields> objects = new ArrayList<>();
         for (JsonNode node : array(field)) {
             if (!node.isObject()) {
-                throw wrong(field, "must be a list of objects");
+                throw wrong(field, "json.objects");
             }
             objects.add(new Fields(node, path + "/" + field + "/" + objects.size()));
         }
@@ -99,7 +99,7 @@ public final class Fields {
     /**
      * Call when all fields were read.
      *
-     * @throws BadJson naming a field that nobody asked for
+     * @throws BadJson that names a field that nobody asked for
      */
     public void nothingElse() throws BadJson {
         Iterator<String> names = object.fieldNames();
@@ -108,8 +108,10 @@ public final class Fields {
             if (!asked.contains(name)) {
                 List<String> known = asked.stream().sorted().toList();
                 throw new BadJson(
-                        "There is no field \"" + path + "/" + name + "\" here; the fields are "
-                                + String.join(", ", known) + ".");
+                        ProblemKind.BAD_FIELD,
+                        "json.unknown",
+                        path + "/" + name,
+                        known.isEmpty() ? "–" : String.join(", ", known));
             }
         }
     }
@@ -120,7 +122,7 @@ public final class Fields {
             return List.of();
         }
         if (!node.get().isArray()) {
-            throw wrong(field, "must be a list in square brackets");
+            throw wrong(field, "json.list");
         }
         return node.get();
     }
@@ -130,10 +132,10 @@ public final class Fields {
     }
 
     private BadJson missingNumber(String field) {
-        return wrong(field, "is missing; it must be a whole number");
+        return wrong(field, "json.number-missing");
     }
 
-    private BadJson wrong(String field, String what) {
-        return new BadJson("The field \"" + path + "/" + field + "\" " + what + ".");
+    private BadJson wrong(String field, String sentence) {
+        return new BadJson(ProblemKind.BAD_FIELD, sentence, path + "/" + field);
     }
 }

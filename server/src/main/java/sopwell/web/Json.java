@@ -2,9 +2,12 @@ package sopwell.web;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -13,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.util.List;
 import sopwell.Limits;
 
 /** Reads and writes JSON within limits. Thread-safe. */
@@ -44,27 +48,42 @@ public final class Json {
     /**
      * Reads one JSON object.
      *
-     * @throws BadJson with a sentence that says what is wrong and where
+     * @throws BadJson that says what is wrong and where
      */
     public static JsonNode object(byte[] body) throws BadJson {
         try {
             JsonNode node = MAPPER.readTree(body);
             if (node == null || !node.isObject()) {
-                throw new BadJson("The body must be one JSON object, like {\"call\": \"...\"}.");
+                throw new BadJson(ProblemKind.BAD_JSON, "json.not-object");
             }
             return node;
         } catch (JsonProcessingException wrong) {
-            String where =
-                    wrong.getLocation() == null
-                            ? ""
-                            : " at line "
-                                    + wrong.getLocation().getLineNr()
-                                    + ", column "
-                                    + wrong.getLocation().getColumnNr();
-            throw new BadJson("The body is not right as JSON" + where + ": " + sentence(wrong));
+            throw bad(wrong);
         } catch (IOException wrong) {
-            throw new UncheckedIOException(wrong);
+            throw new BadJson(ProblemKind.BAD_JSON, "json.encoding");
         }
+    }
+
+    /** The parser's own sentences name its classes and settings, so ours say it again. */
+    private static BadJson bad(JsonProcessingException wrong) {
+        JsonLocation at = wrong.getLocation();
+        int line = at == null ? 1 : at.getLineNr();
+        int column = at == null ? 1 : Math.max(1, at.getColumnNr());
+        String message = String.valueOf(wrong.getOriginalMessage());
+        if (wrong instanceof StreamConstraintsException) {
+            return message.contains("nesting depth")
+                    ? syntax("json.too-deep", line, column, Limits.JSON_DEPTH_MAX)
+                    : syntax("json.too-long", line, column);
+        }
+        if (message.startsWith("Duplicate")) {
+            return syntax("json.duplicate", line, column);
+        }
+        return syntax(
+                wrong instanceof JsonEOFException ? "json.ends" : "json.syntax", line, column);
+    }
+
+    private static BadJson syntax(String key, Object... args) {
+        return new BadJson(ProblemKind.BAD_JSON, key, args);
     }
 
     /** The UTF-8 bytes of what is written. */
@@ -89,19 +108,28 @@ public final class Json {
         return out.toString();
     }
 
-    private static String sentence(JsonProcessingException wrong) {
-        String message = wrong.getOriginalMessage();
-        int technical = message.indexOf(" (`");
-        return (technical < 0 ? message : message.substring(0, technical)) + ".";
-    }
-
     /** A body that is not one JSON object of the right form. */
     public static final class BadJson extends Exception {
         private static final long serialVersionUID = 1L;
+        private final ProblemKind kind;
+        private final String key;
+        private final transient List<Object> args;
 
-        /** The sentence says what is wrong and where. */
-        public BadJson(String sentence) {
-            super(sentence);
+        /**
+         * What is wrong and where.
+         *
+         * @param key of the sentence
+         */
+        public BadJson(ProblemKind kind, String key, Object... args) {
+            super(key);
+            this.kind = kind;
+            this.key = key;
+            this.args = List.of(args);
+        }
+
+        /** As a problem document. */
+        public Problem problem(T text) {
+            return Problem.of(kind, text.of(key, args.toArray()));
         }
     }
 }

@@ -24,8 +24,18 @@ public record Problem(int status, String code, String detail, CallPlace place) {
         }
     }
 
-    /** A problem that is not about a call line. */
-    public static Problem of(int status, String code, String detail) {
-        return new Problem(status, code, detail, null);
+    /** A problem of the request itself, with its sentence. */
+    public static Problem of(ProblemKind kind, T text, Object... args) {
+        return of(kind, text.of("api." + kind.code(), args));
+    }
+
+    /** A problem of the request itself, with a sentence that says more than usual. */
+    static Problem of(ProblemKind kind, String detail) {
+        return new Problem(kind.status(), kind.code(), detail, null);
+    }
+
+    /** A refusal by the stand's rules, which is named by one of their lists. */
+    public static Problem of(int status, Enum<?> why, String detail) {
+        return new Problem(status, ProblemKind.code(why), detail, null);
     }
 }

@@ -3,6 +3,7 @@ package sopwell.web;
 import io.undertow.Undertow;
 import io.undertow.UndertowOptions;
 import io.undertow.server.HttpHandler;
+import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
 import io.undertow.server.handlers.GracefulShutdownHandler;
 import io.undertow.server.handlers.PathHandler;
@@ -53,24 +54,17 @@ public final class Server implements AutoCloseable {
             Map<Lang, FrameWriter> html)
             throws ServletException {
         this.hub = hub;
-        RoutingHandler routing = new RoutingHandler();
+        Texts texts = Texts.load();
+        NotedRoutes routing = new NotedRoutes();
         routes.accept(routing);
         routing.setFallbackHandler(
-                e -> Reply.problem(Problem.of(404, "not-found", "There is nothing at this path."))
-                        .send(e));
-        routing.setInvalidMethodHandler(
-                e ->
-                        Reply.problem(
-                                        Problem.of(
-                                                405,
-                                                "method-wrong",
-                                                "This path does not take that method."))
-                                .send(e));
+                e -> refuse(e, Problem.of(ProblemKind.NOT_FOUND, texts.in(Languages.of(e)))));
+        routing.setInvalidMethodHandler(e -> refuseMethod(e, routing.methods(e), texts));
         HttpHandler paths =
                 new PathHandler(routing)
                         .addPrefixPath(
                                 LiveEndpoint.PATH, LiveEndpoint.handler(hub, json, html));
-        this.shutdown = new GracefulShutdownHandler(new Doors(paths, place.names()));
+        this.shutdown = new GracefulShutdownHandler(new Doors(paths, place.names(), texts));
         this.undertow = build(place, shutdown);
     }
 
@@ -95,6 +89,17 @@ public final class Server implements AutoCloseable {
         }
         hub.close();
         undertow.stop();
+    }
+
+    private static void refuse(HttpServerExchange exchange, Problem problem) {
+        Reply.problem(problem).send(exchange);
+    }
+
+    private static void refuseMethod(HttpServerExchange exchange, String allowed, Texts texts) {
+        T text = texts.in(Languages.of(exchange));
+        Reply.problem(Problem.of(ProblemKind.METHOD_WRONG, text, allowed))
+                .with("Allow", allowed)
+                .send(exchange);
     }
 
     private static Undertow build(Place place, HttpHandler root) {

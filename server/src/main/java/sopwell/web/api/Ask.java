@@ -2,6 +2,7 @@ package sopwell.web.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.undertow.server.HttpServerExchange;
+import io.undertow.util.PathTemplateMatch;
 import sopwell.web.Fields;
 import sopwell.web.T;
 
@@ -16,7 +17,12 @@ import sopwell.web.T;
 record Ask(HttpServerExchange exchange, String key, String fingerprint, JsonNode body, T text) {
     /** A parameter of the path. */
     String path(String name) {
-        return exchange.getQueryParameters().get(name).getFirst();
+        return path(exchange, name);
+    }
+
+    /** A parameter of the path; one of the query that has the same name is not meant. */
+    static String path(HttpServerExchange exchange, String name) {
+        return exchange.getAttachment(PathTemplateMatch.ATTACHMENT_KEY).getParameters().get(name);
     }
 
     Fields fields() {

@@ -16,6 +16,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Pattern;
 import sopwell.Limits;
 import sopwell.desk.DeskBusy;
 import sopwell.log.LogFault;
@@ -23,6 +24,7 @@ import sopwell.web.Json;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Languages;
 import sopwell.web.Problem;
+import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
 import sopwell.web.T;
 import sopwell.web.Texts;
@@ -35,6 +37,8 @@ final class Calls {
     private static final Logger LOGGER = Logger.getLogger(Calls.class.getName());
     private static final HexFormat HEX = HexFormat.of();
     private static final int FINGERPRINT_BYTES = 16;
+    private static final Pattern JSON_TYPE =
+            Pattern.compile("(?i)\\s*application/json\\s*(;.*)?");
 
     private final Texts texts;
 
@@ -77,6 +81,8 @@ final class Calls {
                 finish(exchange, text, read.answer(exchange, text));
             } catch (Refused refused) {
                 Reply.problem(refused.problem()).send(exchange);
+            } catch (RuntimeException bug) {
+                Reply.problem(fault(bug, text)).send(exchange);
             }
         };
     }
@@ -93,11 +99,11 @@ final class Calls {
                             text);
             finish(exchange, text, write.answer(ask));
         } catch (BadJson bad) {
-            Reply.problem(Problem.of(400, "bad-json", bad.getMessage())).send(exchange);
+            Reply.problem(bad.problem(text)).send(exchange);
         } catch (Refused refused) {
             Reply.problem(refused.problem()).send(exchange);
-        } catch (DeskBusy busy) {
-            Reply.problem(fault(busy, text)).send(exchange);
+        } catch (RuntimeException busyOrBug) {
+            Reply.problem(fault(busyOrBug, text)).send(exchange);
         }
     }
 
@@ -116,27 +122,27 @@ final class Calls {
 
     private void tooLarge(HttpServerExchange exchange, java.io.IOException fault) {
         T text = texts.in(Languages.of(exchange));
-        Reply.problem(Problem.of(413, "too-large", text.of("api.too-large", Limits.BODY_BYTES_MAX)))
+        Reply.problem(Problem.of(ProblemKind.TOO_LARGE, text, Limits.BODY_BYTES_MAX))
                 .send(exchange);
     }
 
     private static Problem fault(Throwable wrapped, T text) {
         Throwable fault = wrapped instanceof CompletionException ? wrapped.getCause() : wrapped;
         if (fault instanceof DeskBusy) {
-            return Problem.of(503, "busy", text.get("api.busy"));
+            return Problem.of(ProblemKind.BUSY, text);
         }
         if (fault instanceof TimeoutException || fault instanceof LogFault) {
             LOGGER.log(Level.WARNING, "a command's outcome is unknown", fault);
-            return Problem.of(503, "unknown-outcome", text.get("api.unknown-outcome"));
+            return Problem.of(ProblemKind.UNKNOWN_OUTCOME, text);
         }
         LOGGER.log(Level.SEVERE, "a request broke", fault);
-        return Problem.of(500, "broken", text.get("api.broken"));
+        return Problem.of(ProblemKind.BROKEN, text);
     }
 
     private static String key(HttpServerExchange exchange, T text) throws Refused {
         String key = exchange.getRequestHeaders().getFirst("Idempotency-Key");
         if (key == null || key.isBlank()) {
-            throw new Refused(Problem.of(400, "key-missing", text.get("api.key-missing")));
+            throw new Refused(Problem.of(ProblemKind.KEY_MISSING, text));
         }
         String bare = key.strip();
         if (bare.length() >= 2 && bare.startsWith("\"") && bare.endsWith("\"")) {
@@ -145,8 +151,7 @@ final class Calls {
         boolean printable = bare.chars().allMatch(c -> c > ' ' && c < 127);
         if (bare.isEmpty() || bare.length() > Limits.KEY_CHARS_MAX || !printable) {
             throw new Refused(
-                    Problem.of(
-                            400, "key-wrong", text.of("api.key-wrong", Limits.KEY_CHARS_MAX)));
+                    Problem.of(ProblemKind.KEY_WRONG, text, Limits.KEY_CHARS_MAX));
         }
         return bare;
     }
@@ -157,8 +162,8 @@ final class Calls {
             return JsonNodeFactory.instance.objectNode();
         }
         String type = exchange.getRequestHeaders().getFirst(Headers.CONTENT_TYPE);
-        if (type == null || !type.toLowerCase(java.util.Locale.ROOT).startsWith("application/json")) {
-            throw new Refused(Problem.of(415, "not-json", text.get("api.not-json")));
+        if (type == null || !JSON_TYPE.matcher(type).matches()) {
+            throw new Refused(Problem.of(ProblemKind.NOT_JSON, text));
         }
         return Json.object(body);
     }

@@ -21,6 +21,7 @@ import sopwell.orders.OrderEvent.DayClosed;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.web.Languages;
 import sopwell.web.Problem;
+import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
 import sopwell.web.T;
 
@@ -38,13 +39,16 @@ final class DayApi {
                 200,
                 json -> {
                     json.writeStartObject();
+                    json.writeBooleanField("changed", !events.isEmpty());
                     for (Recorded recorded : events) {
                         if (recorded.event() instanceof DayOpened opened) {
                             json.writeStringField("opened", opened.date().toString());
                         } else if (recorded.event() instanceof DayClosed closed) {
                             json.writeStringField("closed", closed.date().toString());
                         }
-                        json.writeNumberField("seq", recorded.seq());
+                    }
+                    if (!events.isEmpty()) {
+                        json.writeNumberField("seq", events.get(events.size() - 1).seq());
                     }
                     json.writeEndObject();
                 });
@@ -70,9 +74,7 @@ final class DayApi {
                 text,
                 stand ->
                         DayWaits.of(
-                                stand.orders(),
-                                stand.kitchen(),
-                                stand.settings().targetSeconds()),
+                                stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
                 DayApi::waits);
     }
 
@@ -83,7 +85,7 @@ final class DayApi {
     private <A> CompletableFuture<Reply> ask(
             HttpServerExchange exchange, T text, Function<Stand, A> question, Writer<A> writer)
             throws Refused {
-        String named = exchange.getQueryParameters().get("date").getFirst();
+        String named = Ask.path(exchange, "date");
         CompletableFuture<Optional<A>> answer =
                 named.equals("today")
                         ? context.follower()
@@ -99,12 +101,12 @@ final class DayApi {
         try {
             return LocalDate.parse(named);
         } catch (DateTimeParseException wrong) {
-            throw new Refused(Problem.of(422, "date-wrong", text.of("api.date-wrong", named)));
+            throw new Refused(Problem.of(ProblemKind.DATE_WRONG, text, named));
         }
     }
 
     private static Problem noSuchDay(String named, T text) {
-        return Problem.of(404, "no-such-day", text.of("api.no-such-day", named));
+        return Problem.of(ProblemKind.NO_SUCH_DAY, text, named);
     }
 
     private static void mix(JsonGenerator json, DayMix mix, Lang lang) throws IOException {

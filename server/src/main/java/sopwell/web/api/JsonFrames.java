@@ -20,13 +20,24 @@ import sopwell.web.live.FrameWriter;
 /**
  * Frames as JSON: {@code board}, {@code epoch}, {@code seq}, {@code whole}, {@code now}, {@code
  * rows}, the ids of all rows in {@code order}, and {@code below}. With {@code whole} false, the rows
- * are only those that are new or changed since the frame with the {@code seq} in {@code prev}.
- * Thread-safe.
+ * are only those that are new or changed since the frame with the {@code seq} in {@code prev}. A
+ * sign of life is {@code beat}, the log's last place, and {@code now}. Thread-safe.
  */
 public final class JsonFrames implements FrameWriter {
     @Override
     public String write(Frame frame) {
         return Json.text(json -> write(json, frame));
+    }
+
+    @Override
+    public String beat(long seq, long nowMs) {
+        return Json.text(
+                json -> {
+                    json.writeStartObject();
+                    json.writeNumberField("beat", seq);
+                    OrderJson.time(json, "now", nowMs);
+                    json.writeEndObject();
+                });
     }
 
     static void write(JsonGenerator json, Frame frame) throws IOException {

@@ -17,6 +17,7 @@ import sopwell.orders.Asked;
 import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Problem;
+import sopwell.web.ProblemKind;
 import sopwell.web.T;
 
 /** Reads what is ordered, as a call or as lines, against the menu in force. Stateless. */
@@ -29,7 +30,7 @@ final class LinesReader {
         boolean call = fields.has("call");
         boolean lines = fields.has("lines");
         if (call == lines) {
-            throw new Refused(Problem.of(422, "call-or-lines", text.get("api.call-or-lines")));
+            throw new Refused(Problem.of(ProblemKind.CALL_OR_LINES, text));
         }
         return call
                 ? call(fields.text("call"), context, menu, text)
@@ -50,10 +51,9 @@ final class LinesReader {
     private static Problem problem(CallRefusal refusal, Menu menu, T text) {
         return new Problem(
                 422,
-                OrderJson.word(refusal.why()).replace('_', '-'),
+                ProblemKind.code(refusal.why()),
                 text.sentence(refusal, menu),
-                new Problem.CallPlace(
-                        refusal.column(), refusal.length(), refusal.suggestions()));
+                new Problem.CallPlace(refusal.column(), refusal.length(), refusal.suggestions()));
     }
 
     private static List<Asked> lines(List<Fields> lines, Menu menu, T text)
@@ -69,9 +69,7 @@ final class LinesReader {
             if (modifiers.size() + without.size() > Limits.LINE_MODIFIERS_MAX) {
                 throw new Refused(
                         Problem.of(
-                                422,
-                                "too-many-modifiers",
-                                text.of("api.too-many-modifiers", Limits.LINE_MODIFIERS_MAX)));
+                                ProblemKind.TOO_MANY_MODIFIERS, text, Limits.LINE_MODIFIERS_MAX));
             }
             Wish wish = wish(menu, item, size, modifiers, without);
             Optional<WishFault> fault = Wishes.fault(menu, wish);
@@ -120,8 +118,9 @@ final class LinesReader {
     }
 
     private static Problem problem(WishFault fault, int line, T text) {
-        String code = OrderJson.word(fault.why()).replace('_', '-');
         return Problem.of(
-                422, code, text.of("wish." + fault.why(), line, fault.first(), fault.second()));
+                422,
+                fault.why(),
+                text.of("wish." + fault.why(), line, fault.first(), fault.second()));
     }
 }

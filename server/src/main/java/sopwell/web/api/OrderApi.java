@@ -24,6 +24,7 @@ import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Languages;
 import sopwell.web.Problem;
+import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
 import sopwell.web.T;
 
@@ -40,14 +41,20 @@ final class OrderApi {
         Fields fields = ask.fields();
         String name = fields.text("name", "").strip();
         boolean toGo = fields.flag("toGo", true);
-        List<Asked> lines = LinesReader.read(fields, context, menu, ask.text());
-        fields.nothingElse();
         Lang lang = Languages.of(ask.exchange());
+        Function<List<Recorded>, Reply> done = events -> placed(events, menu, lang);
+        List<Asked> lines;
+        try {
+            lines = LinesReader.read(fields, context, menu, ask.text());
+        } catch (Refused refused) {
+            return Doing.doneBeforeOr(refused.problem(), context.desk(), ask, done);
+        }
+        fields.nothingElse();
         return Doing.submit(
                 context.desk(),
                 ask,
                 new ForOrders(new OrderCommand.Place(name, toGo, lines)),
-                events -> placed(events, menu, lang));
+                done);
     }
 
     CompletableFuture<Reply> change(Ask ask) throws BadJson, Refused {
@@ -58,27 +65,32 @@ final class OrderApi {
         Optional<Boolean> toGo =
                 fields.has("toGo") ? Optional.of(fields.flag("toGo", true)) : Optional.empty();
         String reason = fields.text("reason", "").strip();
-        List<Asked> lines = LinesReader.read(fields, context, menu, ask.text());
+        Lang lang = Languages.of(ask.exchange());
+        Function<List<Recorded>, Reply> done = events -> changed(events, menu, lang);
+        List<Asked> lines;
+        try {
+            lines = LinesReader.read(fields, context, menu, ask.text());
+        } catch (Refused refused) {
+            return Doing.doneBeforeOr(refused.problem(), context.desk(), ask, done);
+        }
         fields.nothingElse();
         String id = ask.path("order");
-        Lang lang = Languages.of(ask.exchange());
         return context.follower()
                 .ask(stand -> stand.orders().find(id))
                 .thenCompose(
                         found -> {
-                            String sameName = found.map(Order::name).orElse("");
-                            boolean sameToGo = found.map(Order::toGo).orElse(true);
                             StandCommand command =
                                     new ForOrders(
                                             new OrderCommand.Change(
                                                     id,
                                                     version,
-                                                    name.orElse(sameName),
-                                                    toGo.orElse(sameToGo),
+                                                    name.or(() -> found.map(Order::name))
+                                                            .orElse(""),
+                                                    toGo.or(() -> found.map(Order::toGo))
+                                                            .orElse(true),
                                                     lines,
                                                     reason));
-                            return Doing.submit(
-                                    context.desk(), ask, command, e -> changed(e, menu, lang));
+                            return Doing.submit(context.desk(), ask, command, done);
                         });
     }
 
@@ -111,26 +123,33 @@ final class OrderApi {
     }
 
     CompletableFuture<Reply> get(HttpServerExchange exchange, T text) {
-        String id = exchange.getQueryParameters().get("order").getFirst();
+        String id = Ask.path(exchange, "order");
         Lang lang = Languages.of(exchange);
         return context.follower()
                 .ask(
                         stand ->
                                 stand.orders()
                                         .find(id)
-                                        .map(order -> Reply.json(200, j -> whole(j, order, stand, lang)))
+                                        .map(
+                                                order ->
+                                                        Reply.json(
+                                                                200,
+                                                                j -> whole(j, order, stand, lang)))
                                         .orElseGet(
                                                 () ->
                                                         Reply.problem(
                                                                 RefusalProblems.of(
-                                                                        Refusal.of(Reason.UNKNOWN_ORDER, id),
+                                                                        Refusal.of(
+                                                                                Reason
+                                                                                        .UNKNOWN_ORDER,
+                                                                                id),
                                                                         text))));
     }
 
     CompletableFuture<Reply> list(HttpServerExchange exchange, T text) throws Refused {
         boolean open = exchange.getQueryParameters().containsKey("open");
         if (open && !"true".equals(exchange.getQueryParameters().get("open").getFirst())) {
-            throw new Refused(Problem.of(422, "open-wrong", text.get("api.open-wrong")));
+            throw new Refused(Problem.of(ProblemKind.OPEN_WRONG, text));
         }
         Lang lang = Languages.of(exchange);
         return context.follower()
@@ -174,16 +193,14 @@ final class OrderApi {
         Recorded recorded = last(events, OrderPlaced.class);
         OrderPlaced placed = (OrderPlaced) recorded.event();
         Menu its = its(placed.menuRevision(), menu);
-        return Reply.json(
-                201, json -> OrderJson.placed(json, placed, recorded.seq(), its, lang));
+        return Reply.json(201, json -> OrderJson.placed(json, placed, recorded.seq(), its, lang));
     }
 
     private Reply changed(List<Recorded> events, Menu menu, Lang lang) {
         Recorded recorded = last(events, OrderChanged.class);
         OrderChanged changed = (OrderChanged) recorded.event();
         Menu its = its(changed.menuRevision(), menu);
-        return Reply.json(
-                200, json -> OrderJson.changed(json, changed, recorded.seq(), its, lang));
+        return Reply.json(200, json -> OrderJson.changed(json, changed, recorded.seq(), its, lang));
     }
 
     private CompletableFuture<Reply> simple(Ask ask, OrderCommand command, String state) {
@@ -206,7 +223,8 @@ final class OrderApi {
     }
 
     private CompletableFuture<Reply> day(Ask ask, OrderCommand command) {
-        return Doing.submit(context.desk(), ask, new ForOrders(command), events -> DayApi.day(events));
+        return Doing.submit(
+                context.desk(), ask, new ForOrders(command), events -> DayApi.day(events));
     }
 
     private Menu its(String revision, Menu likely) {

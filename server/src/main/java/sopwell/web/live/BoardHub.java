@@ -46,21 +46,35 @@ public final class BoardHub implements AutoCloseable {
     private final ScheduledExecutorService beats =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "beats"));
 
+    private final Rhythm rhythm;
     private final List<Future<?>> repeating;
 
     /**
-     * A hub without screens.
+     * A hub without screens, in the usual rhythm.
      *
      * @param nanos a clock that never jumps, in nanoseconds
      */
     public BoardHub(Follower follower, String epoch, InstantSource clock, LongSupplier nanos) {
+        this(follower, epoch, clock, nanos, Rhythm.usual());
+    }
+
+    /** A hub without screens, in a rhythm of its own. */
+    public BoardHub(
+            Follower follower,
+            String epoch,
+            InstantSource clock,
+            LongSupplier nanos,
+            Rhythm rhythm) {
         this.follower = follower;
+        this.rhythm = rhythm;
         this.epoch = epoch;
         this.clock = clock;
         this.nanos = nanos;
         follower.watch(this::show);
         this.repeating =
-                List.of(every(Limits.BEAT_MILLIS, this::beat), every(Limits.PING_MILLIS, this::pingAll));
+                List.of(
+                        every(rhythm.beatMillis(), this::beat),
+                        every(rhythm.pingMillis(), this::pingAll));
     }
 
     /** The whole board as its screens see it, or an empty future when there is no such board. */
@@ -86,12 +100,20 @@ public final class BoardHub implements AutoCloseable {
         follower.tell(
                 stand -> {
                     if (isBoard(stand, name)) {
-                        sendWhole(screen);
-                        screens.put(session, screen);
+                        welcome(stand, session, screen);
                     } else {
                         refuse(session, CloseCodes.VIOLATED_POLICY, "no such board");
                     }
                 });
+    }
+
+    /** The whole board goes out before the screen is on the list, so it is the first it gets. */
+    private void welcome(Stand stand, Session session, Screen screen) {
+        sendWhole(stand, screen);
+        screens.put(session, screen);
+        if (!session.isOpen()) {
+            screens.remove(session);
+        }
     }
 
     void leave(Session session) {
@@ -149,13 +171,21 @@ public final class BoardHub implements AutoCloseable {
         }
     }
 
+    /** However often a screen asks, one drawing at a time is under way for it. */
     private void sendWhole(Screen screen) {
-        follower.tell(
-                stand -> {
-                    publish(screen.board(), stand);
-                    Frame whole = live(screen.board()).whole(clock.millis());
-                    screen.sendFrame(screen.writer().write(whole));
-                });
+        if (screen.wantsWhole()) {
+            follower.tell(
+                    stand -> {
+                        screen.wholeComes();
+                        sendWhole(stand, screen);
+                    });
+        }
+    }
+
+    private void sendWhole(Stand stand, Screen screen) {
+        publish(screen.board(), stand);
+        Frame whole = live(screen.board()).whole(clock.millis());
+        screen.sendFrame(screen.writer().write(whole));
     }
 
     private LiveBoard live(String name) {
@@ -198,10 +228,17 @@ public final class BoardHub implements AutoCloseable {
     }
 
     private void beat() {
+        long nowMs = clock.millis();
         follower.tell(
                 stand -> {
-                    String text = "beat " + stand.seq() + " " + clock.millis();
-                    screens.values().forEach(screen -> screen.sendBeat(text));
+                    Map<FrameWriter, String> texts = new HashMap<>();
+                    screens.values()
+                            .forEach(
+                                    screen ->
+                                            screen.sendBeat(
+                                                    texts.computeIfAbsent(
+                                                            screen.writer(),
+                                                            w -> w.beat(stand.seq(), nowMs))));
                 });
     }
 
@@ -210,7 +247,7 @@ public final class BoardHub implements AutoCloseable {
         screens.forEach(
                 (session, screen) -> {
                     if (screen.silentNanos(now)
-                            > TimeUnit.MILLISECONDS.toNanos(Limits.PONG_MILLIS_MAX)) {
+                            > TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax())) {
                         screens.remove(session);
                         screen.close(CloseCodes.GOING_AWAY, "not heard from");
                     } else {

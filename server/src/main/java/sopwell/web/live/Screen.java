@@ -19,6 +19,7 @@ final class Screen {
     private final Consumer<Screen> behindNow;
     private boolean sending;
     private boolean behind;
+    private boolean wholeAsked;
     private volatile long heardAtNanos;
 
     /**
@@ -57,6 +58,25 @@ final class Screen {
             sending = true;
         }
         send(text);
+    }
+
+    /**
+     * Whether the whole board must be drawn for this screen now. Not if that was asked for already;
+     * a busy screen is behind, and asks when it is through.
+     */
+    synchronized boolean wantsWhole() {
+        if (sending) {
+            behind = true;
+            return false;
+        }
+        boolean first = !wholeAsked;
+        wholeAsked = true;
+        return first;
+    }
+
+    /** What was asked for is drawn now. */
+    synchronized void wholeComes() {
+        wholeAsked = false;
     }
 
     /** Sends a sign of life, unless the screen is busy or gone. */

@@ -6,7 +6,13 @@ import java.util.Locale;
 import sopwell.mix.Percentile;
 
 /** Measured durations. Immutable. */
-record Times(double[] sortedMicros) {
+final class Times {
+    private final double[] sortedMicros;
+
+    private Times(double[] sortedMicros) {
+        this.sortedMicros = sortedMicros;
+    }
+
     static Times ofNanos(List<Long> nanos) {
         double[] micros = nanos.stream().mapToDouble(n -> n / 1000.0).toArray();
         Arrays.sort(micros);

@@ -4,6 +4,7 @@ const form = document.getElementById('call-form');
 const call = document.getElementById('call');
 const name = document.getElementById('name');
 const clear = document.getElementById('clear');
+const answer = document.getElementById('answer');
 const label = clear.querySelector('span');
 let cleared = '';
 let sent = null;
@@ -13,6 +14,9 @@ export function setText(text) {
   call.setSelectionRange(text.length, text.length);
   call.dispatchEvent(new Event('read'));
   remember('');
+  if (text) {
+    answer.replaceChildren();
+  }
   onChange();
 }
 
@@ -45,7 +49,10 @@ document.addEventListener('keydown', (event) => {
     event.preventDefault();
   }
 });
-call.addEventListener('input', () => remember(''));
+call.addEventListener('input', () => {
+  remember('');
+  answer.replaceChildren();
+});
 
 form.addEventListener('htmx:configRequest', (event) => {
   if (event.target === form) {

@@ -71,7 +71,9 @@ function replaceParts(board, frame) {
   for (const part of frame.querySelectorAll('[data-part]')) {
     const old = document.getElementById(part.id);
     if (old && board.contains(old)) {
-      old.replaceWith(document.importNode(part, true));
+      const fresh = document.importNode(part, true);
+      old.replaceWith(fresh);
+      htmx.process(fresh);
     }
   }
 }

@@ -7,6 +7,7 @@ const words = document.getElementById('words');
 const undo = document.getElementById('undo-word');
 let tapped = [];
 let hasItem = false;
+let takesNumber = false;
 
 function lastLine() {
   return call.value.slice(call.value.lastIndexOf(',') + 1).trim();
@@ -36,7 +37,7 @@ function textAfter(word) {
   if (!hasItem || !lastLine()) {
     return joined(text);
   }
-  return isLive(word) ? joined('x' + text) : newLine(text);
+  return takesNumber ? joined('x' + text) : newLine(text);
 }
 
 function isLive(word) {
@@ -80,9 +81,11 @@ function mark() {
   const reading = document.getElementById('reading');
   const live = new Set(reading.dataset.live.split(' '));
   hasItem = reading.dataset.hasItem === 'true';
+  takesNumber = live.has('n');
   for (const word of words.querySelectorAll('[data-word]')) {
     const id = word.dataset.word;
-    const can = live.has(id) || (live.has('comma') && id.startsWith('i.'));
+    const begins = id.startsWith('i.') || id === 'n';
+    const can = live.has(id) || (live.has('comma') && begins);
     word.setAttribute('aria-disabled', String(!can));
   }
 }

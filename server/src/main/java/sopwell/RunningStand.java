@@ -46,8 +46,7 @@ final class RunningStand implements AutoCloseable {
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
 
-    private RunningStand(
-            DataFolder folder, Config.Serve asked, StandSettings settings, Menu menu)
+    private RunningStand(DataFolder folder, Config.Serve asked, StandSettings settings, Menu menu)
             throws StartRefused {
         InstantSource clock = InstantSource.system();
         this.folder = folder;
@@ -127,7 +126,11 @@ final class RunningStand implements AutoCloseable {
             log.close();
             folder.close();
             throw new StartRefused(
-                    "Can't listen on " + asked.host + " port " + asked.port + ": "
+                    "Can't listen on "
+                            + asked.host
+                            + " port "
+                            + asked.port
+                            + ": "
                             + Optional.ofNullable(taken.getCause()).orElse(taken).getMessage()
                             + ". Choose another with --port, or 0 for any free one.");
         }

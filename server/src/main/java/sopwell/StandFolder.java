@@ -20,8 +20,7 @@ final class StandFolder {
 
     /** Puts the demo's settings and menu into an empty folder, unless told otherwise. */
     static void fillIfEmpty(DataFolder folder, Config.StartWith with) {
-        boolean empty =
-                folder.stand().isEmpty() && folder.menu().isEmpty() && !folder.hasLog();
+        boolean empty = folder.stand().isEmpty() && folder.menu().isEmpty() && !folder.hasLog();
         if (empty && with != Config.StartWith.nothing) {
             folder.putStand(resource("/demo/stand.json"));
             folder.putMenu(resource("/demo/menu.json"));
@@ -48,7 +47,10 @@ final class StandFolder {
 
     private static StartRefused missing(DataFolder folder, String file) {
         return new StartRefused(
-                "There is no " + file + " in " + folder.path()
+                "There is no "
+                        + file
+                        + " in "
+                        + folder.path()
                         + ". Put one there, or start an empty folder with --start-with menu.");
     }
 

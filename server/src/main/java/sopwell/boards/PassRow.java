@@ -1,10 +1,10 @@
 package sopwell.boards;
 
 import java.util.List;
+import sopwell.kitchen.CellWord;
 import sopwell.kitchen.OrderStage;
 import sopwell.kitchen.PartId;
 import sopwell.kitchen.PartState;
-import sopwell.kitchen.CellWord;
 import sopwell.menu.LocalText;
 
 /**

@@ -17,7 +17,8 @@ import sopwell.menu.Size;
  *
  * <p>Law: reading what was printed gives the lines again, for every order that the menu allows and
  * whose text is not over the limit of a call. Where the words of a line would run together into
- * other phrases, slashes stand between them.
+ * other phrases, slashes stand between them and the item comes first: then each phrase is read by
+ * itself and for that item, and the menu's checks see to it that it means one thing there.
  */
 public final class CallPrinter {
     private final CallParser parser;
@@ -48,23 +49,30 @@ public final class CallPrinter {
     }
 
     private String line(Counted line) {
-        List<String> words = words(line);
-        String plain = String.join(" ", words);
+        String plain = String.join(" ", words(line, false));
         boolean same = parser.read(plain).counted().equals(List.of(line));
-        return same ? plain : String.join(" / ", words);
+        return same ? plain : String.join(" / ", words(line, true));
     }
 
-    private List<String> words(Counted line) {
+    /**
+     * The phrases of a line.
+     *
+     * @param itemFirst puts the item before its size, so that nothing is read for another item
+     */
+    private List<String> words(Counted line, boolean itemFirst) {
         Selection selection = line.selection();
         Item item = menu.item(selection.item());
         List<String> words = new ArrayList<>();
         if (line.quantity() != 1) {
             words.add("" + line.quantity());
         }
-        if (!selection.size().equals(item.defaultSize())) {
-            item.size(selection.size()).map(Size::words).ifPresent(w -> words.add(w.get(0)));
-        }
+        int place = words.size();
         words.add(item.words().get(0));
+        if (!selection.size().equals(item.defaultSize())) {
+            Optional<Size> size = item.size(selection.size());
+            int at = itemFirst ? words.size() : place;
+            size.ifPresent(said -> words.add(at, said.words().get(0)));
+        }
         for (Group group : menu.groupsOf(item)) {
             addGroup(group, selection, words);
         }

@@ -212,7 +212,7 @@ final class Faults {
             place = refused.group().equals(group.id()) ? refused.piece() : place;
         }
         List<String> words =
-                optionWords(group, o -> !said.refuses(o) && Said.find(said.alone(), o) == null);
+                optionWords(group, o -> !said.refuses(o) && Said.find(wanted, o) == null);
         List<String> args = List.of(group.id(), "" + group.chooseMin());
         return at(Why.TOO_FEW, place, args, limited(words), null);
     }

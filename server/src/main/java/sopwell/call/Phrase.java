@@ -62,6 +62,11 @@ final class Phrase {
         return item != null;
     }
 
+    /** Whether it is a small word to everybody. */
+    boolean isSmall() {
+        return small != null;
+    }
+
     /** What it means on a line about an item, or null when that item doesn't take it. */
     Meaning about(Item about) {
         if (item != null) {

@@ -16,8 +16,7 @@ import sopwell.menu.Size;
 import sopwell.menu.Wishes;
 
 /**
- * Says a line in full words, for reading back to the guest: "2 × regular beef, dry, sweet, no
- * hot".
+ * Says a line in full words, for reading back to the guest: "2 × regular beef, dry, sweet, no hot".
  * The size is always said; of the modifiers, what departs from the house's default and every group
  * that needs a choice; what is refused, also when it follows from a choice. Stateless.
  */

@@ -34,4 +34,44 @@ record Segment(List<Piece> pieces, Item item, int end) {
         }
         return items == 1 && item.equals(about);
     }
+
+    /** Whether it holds nothing but modifiers that the line before it can take, for certain. */
+    boolean isMoreOf(Segment before) {
+        boolean choices = false;
+        for (Piece piece : pieces) {
+            boolean choice = piece.is(Role.OPTION) || piece.is(Role.BUNDLE) || piece.is(Role.SIZE);
+            if (!piece.fits() || !(choice || piece.is(Role.NO) || piece.is(Role.SKIP))) {
+                return false;
+            }
+            choices |= choice;
+        }
+        return choices && (!before.refuses() || pieces.get(0).is(Role.NO));
+    }
+
+    /** How many pieces are unknown or not for its item. */
+    int misfits() {
+        int count = 0;
+        for (Piece piece : pieces) {
+            count += piece.fits() ? 0 : 1;
+        }
+        return count;
+    }
+
+    /** Whether it holds an "and" and a refusal, which may or may not reach beyond the "and". */
+    boolean isUnclear() {
+        boolean and = false;
+        for (Piece piece : pieces) {
+            and |= piece.is(Role.SKIP) && piece.phrase() == null;
+        }
+        return and && refuses();
+    }
+
+    private boolean refuses() {
+        for (Piece piece : pieces) {
+            if (piece.is(Role.NO)) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

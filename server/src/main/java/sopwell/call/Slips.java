@@ -46,26 +46,26 @@ final class Slips {
     }
 
     /**
-     * What an unknown word may have been meant to be: one word or phrase, or else the beginning of
-     * a phrase with a slip in it.
+     * What an unknown word may have been meant to be: a word or phrase, or the beginning of a
+     * phrase with a slip in it. The longest stretch of text that is near to something counts,
+     * because it explains the most.
      *
      * @param end the token before which the line ends
      * @param about the line's item, or null
      */
     Found find(Tokens tokens, int at, int end, Item about) {
+        Found found = new Found(List.of(), 1);
         String typed = tokens.word(at);
         for (int width = 1; width <= wordsMax; width++) {
             List<String> texts = texts(near(typed, width, about));
-            if (!texts.isEmpty()) {
-                return new Found(texts, width);
-            }
+            found = texts.isEmpty() ? found : new Found(texts, width);
             int next = at + width;
             if (next >= end || tokens.cut(next)) {
                 break;
             }
             typed = typed + " " + tokens.word(next);
         }
-        return new Found(List.of(), 1);
+        return found;
     }
 
     /** Edits that a word of the menu is looked for through. */

@@ -125,8 +125,7 @@ final class DeskBatch {
         Decision decision = StandRules.decide(stand, request.command(), nowMs);
         if (decision.isRefused()) {
             Optional<Kept> kept = log.find(request.key());
-            Runnable refuse =
-                    answer(request, Answer.refused(decision.refusal().orElseThrow()));
+            Runnable refuse = answer(request, Answer.refused(decision.refusal().orElseThrow()));
             draft.replies.put(request, kept.map(k -> answerKept(request, k)).orElse(refuse));
             return;
         }
@@ -174,8 +173,7 @@ final class DeskBatch {
             List<Recorded> recorded = new ArrayList<>();
             for (Event event : events) {
                 lastSeq++;
-                recorded.add(
-                        new Recorded(lastSeq, nowMs, request.key(), recorded.size(), event));
+                recorded.add(new Recorded(lastSeq, nowMs, request.key(), recorded.size(), event));
             }
             if (!events.isEmpty()) {
                 entries.add(new Entry(nowMs, request.key(), request.fingerprint(), events));

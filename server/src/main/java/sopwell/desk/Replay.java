@@ -21,11 +21,15 @@ public final class Replay {
      *
      * @param alsoTo is handed every event that was read
      */
-    public static Stand newestDay(
-            EventLog log, StandSettings settings, Consumer<Recorded> alsoTo) {
+    public static Stand newestDay(EventLog log, StandSettings settings, Consumer<Recorded> alsoTo) {
         long last = log.lastSeq();
         OptionalLong opened = log.lastOf(DayOpened.class, last);
-        return range(log, settings, opened.isPresent() ? firstOfDate(log, opened.getAsLong()) : last + 1, last, alsoTo);
+        return range(
+                log,
+                settings,
+                opened.isPresent() ? firstOfDate(log, opened.getAsLong()) : last + 1,
+                last,
+                alsoTo);
     }
 
     /** The stand as it was at the end of a date, or empty when nothing was opened on it. */

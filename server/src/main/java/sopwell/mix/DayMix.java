@@ -86,7 +86,8 @@ public record DayMix(
 
     private static void startItem(Item item, Map<String, ItemCount> counts) {
         if (item.sizes().isEmpty()) {
-            counts.put(key(item.id(), ""), new ItemCount(item.id(), item.name(), "", NO_TEXT, 0, 0));
+            counts.put(
+                    key(item.id(), ""), new ItemCount(item.id(), item.name(), "", NO_TEXT, 0, 0));
         }
         for (Size size : item.sizes()) {
             counts.put(

@@ -145,8 +145,12 @@ final class SqliteFile {
             String found = text(connection, name);
             if (!found.equalsIgnoreCase(setting.getValue())) {
                 throw new FolderFault(
-                        "The disk or this SQLite does not take " + name + " = "
-                                + setting.getValue() + " (it stays " + found
+                        "The disk or this SQLite does not take "
+                                + name
+                                + " = "
+                                + setting.getValue()
+                                + " (it stays "
+                                + found
                                 + "); the log must be on a local disk.");
             }
         }
@@ -182,8 +186,12 @@ final class SqliteFile {
         }
         if (version > SCHEMA_VERSION) {
             throw new FolderFault(
-                    file + " was written by a newer Sopwell (schema " + version
-                            + "; this one knows " + SCHEMA_VERSION + "): start that one.");
+                    file
+                            + " was written by a newer Sopwell (schema "
+                            + version
+                            + "; this one knows "
+                            + SCHEMA_VERSION
+                            + "): start that one.");
         }
     }
 

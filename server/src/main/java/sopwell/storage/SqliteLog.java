@@ -25,8 +25,8 @@ import sopwell.log.Recorded;
  *
  * <p>Each row's hash covers the row before, so a row that was altered, put in or taken out shows
  * itself to whoever reads past it. A row that the clock dates before its predecessor is recorded at
- * its predecessor's time. Threading: as {@link EventLog} says; {@link #close} may come from any
- * thread, once.
+ * its predecessor's time. Threading: as {@link EventLog} says; {@link #close} comes when the
+ * appending thread has ended.
  */
 public final class SqliteLog implements EventLog {
     /** Rows fetched at once: some milliseconds' worth. */
@@ -41,6 +41,7 @@ public final class SqliteLog implements EventLog {
     private SqliteWriter writer;
     private SqliteWriter.End end;
     private volatile long lastSeq;
+    private volatile boolean closed;
 
     SqliteLog(Path file, String stand, SqliteFile.Options options) {
         this.file = file;
@@ -84,6 +85,9 @@ public final class SqliteLog implements EventLog {
             if (!own.add(key)) {
                 throw new KeyTaken(key);
             }
+        }
+        if (closed) {
+            throw new LogFault("The log is closed.");
         }
         if (writer == null) {
             reopen();
@@ -155,6 +159,7 @@ public final class SqliteLog implements EventLog {
 
     @Override
     public void close() {
+        closed = true;
         reader.close();
         if (writer == null) {
             return;

@@ -27,7 +27,9 @@ final class SqliteReader implements AutoCloseable {
     private static final String COLUMNS =
             "seq, at_ms, kind, version, key, fingerprint, ordinal, body, hash";
     private static final String RANGE =
-            "SELECT " + COLUMNS + " FROM events WHERE stand = ? AND seq BETWEEN ? AND ?"
+            "SELECT "
+                    + COLUMNS
+                    + " FROM events WHERE stand = ? AND seq BETWEEN ? AND ?"
                     + " ORDER BY seq LIMIT ?";
     private static final String BY_KEY = "SELECT seq FROM events WHERE stand = ? AND key = ?";
     private static final String LAST_OF =
@@ -179,8 +181,7 @@ final class SqliteReader implements AutoCloseable {
             byKey = connection.prepareStatement(BY_KEY);
         }
 
-        List<LogRow> rows(String stand, long fromSeq, long toSeq, int rowsMax)
-                throws SQLException {
+        List<LogRow> rows(String stand, long fromSeq, long toSeq, int rowsMax) throws SQLException {
             range.setString(1, stand);
             range.setLong(2, fromSeq);
             range.setLong(3, toSeq);

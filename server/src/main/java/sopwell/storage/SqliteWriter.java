@@ -6,7 +6,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Types;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.sqlite.SQLiteErrorCode;
@@ -22,7 +22,18 @@ import org.sqlite.SQLiteException;
 final class SqliteWriter implements AutoCloseable {
     private static final String INSERT =
             "INSERT INTO events (stand, seq, at_ms, kind, version, key, fingerprint, ordinal, body,"
-                    + " hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+                    + " hash) VALUES ";
+
+    /** A row's columns besides the stand. */
+    private static final int COLUMNS = 9;
+
+    /**
+     * Rows that go in with one statement, most first. Half the cost of a row is the way into SQLite
+     * and back; 32 at a time take a third of the processor time of single ones, and more gain
+     * nothing (LogBench).
+     */
+    private static final List<Integer> ROWS_AT_ONCE = List.of(32, 8, 1);
+
     private static final String LAST =
             "SELECT seq, at_ms, hash FROM events WHERE stand = ? ORDER BY seq DESC LIMIT 1";
     private static final String BY_KEY = "SELECT seq FROM events WHERE stand = ? AND key = ?";
@@ -32,7 +43,7 @@ final class SqliteWriter implements AutoCloseable {
     private final PreparedStatement begin;
     private final PreparedStatement commit;
     private final PreparedStatement rollback;
-    private final PreparedStatement insert;
+    private final List<Insert> inserts = new ArrayList<>();
     private final PreparedStatement byKey;
 
     SqliteWriter(Path file, String stand, SqliteFile.Options options) throws SQLException {
@@ -42,13 +53,30 @@ final class SqliteWriter implements AutoCloseable {
             begin = connection.prepareStatement("BEGIN IMMEDIATE");
             commit = connection.prepareStatement("COMMIT");
             rollback = connection.prepareStatement("ROLLBACK");
-            insert = connection.prepareStatement(INSERT);
             byKey = connection.prepareStatement(BY_KEY);
-            insert.setString(1, stand);
+            for (int rows : ROWS_AT_ONCE) {
+                inserts.add(new Insert(rows, connection.prepareStatement(insert(rows))));
+            }
         } catch (SQLException e) {
             connection.close();
             throw e;
         }
+    }
+
+    /** A statement that takes so many rows. */
+    private record Insert(int rows, PreparedStatement statement) {}
+
+    /** The stand is the first parameter of all rows, then come each row's own. */
+    private static String insert(int rows) {
+        List<String> all = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            List<String> columns = new ArrayList<>(List.of("?1"));
+            for (int column = 0; column < COLUMNS; column++) {
+                columns.add("?" + (2 + row * COLUMNS + column));
+            }
+            all.add("(" + String.join(", ", columns) + ")");
+        }
+        return INSERT + String.join(", ", all);
     }
 
     /**
@@ -82,9 +110,11 @@ final class SqliteWriter implements AutoCloseable {
     boolean write(List<LogRow> rows) throws SQLException {
         begin.executeUpdate();
         try {
-            for (LogRow row : rows) {
-                bind(row);
-                insert.executeUpdate();
+            int done = 0;
+            for (Insert insert : inserts) {
+                for (; rows.size() - done >= insert.rows(); done += insert.rows()) {
+                    run(insert, rows.subList(done, done + insert.rows()));
+                }
             }
         } catch (SQLiteException e) {
             if (e.getResultCode() != SQLiteErrorCode.SQLITE_CONSTRAINT_UNIQUE) {
@@ -124,23 +154,23 @@ final class SqliteWriter implements AutoCloseable {
         connection.close();
     }
 
-    private void bind(LogRow row) throws SQLException {
-        insert.setLong(2, row.seq());
-        insert.setLong(3, row.atMs());
-        insert.setString(4, row.kind());
-        insert.setInt(5, row.version());
-        textOrNull(6, row.key());
-        textOrNull(7, row.fingerprint());
-        insert.setInt(8, row.ordinal());
-        insert.setString(9, new String(row.body(), StandardCharsets.UTF_8));
-        insert.setBytes(10, row.hash());
-    }
-
-    private void textOrNull(int index, String text) throws SQLException {
-        if (text == null) {
-            insert.setNull(index, Types.VARCHAR);
-        } else {
-            insert.setString(index, text);
+    private void run(Insert insert, List<LogRow> rows) throws SQLException {
+        PreparedStatement to = insert.statement();
+        to.setString(1, stand);
+        int at = 2;
+        for (LogRow row : rows) {
+            to.setLong(at, row.seq());
+            to.setLong(at + 1, row.atMs());
+            to.setString(at + 2, row.kind());
+            to.setInt(at + 3, row.version());
+            // A null text is NULL to this driver.
+            to.setString(at + 4, row.key());
+            to.setString(at + 5, row.fingerprint());
+            to.setInt(at + 6, row.ordinal());
+            to.setString(at + 7, new String(row.body(), StandardCharsets.UTF_8));
+            to.setBytes(at + 8, row.hash());
+            at += COLUMNS;
         }
+        to.executeUpdate();
     }
 }

@@ -65,8 +65,7 @@ public record Reply(int status, String type, ByteBuffer body, Map<String, String
         exchange.getResponseHeaders().put(Headers.CONTENT_TYPE, type);
         exchange.getResponseHeaders().put(Headers.CACHE_CONTROL, "no-store");
         headers.forEach(
-                (name, value) ->
-                        exchange.getResponseHeaders().put(new HttpString(name), value));
+                (name, value) -> exchange.getResponseHeaders().put(new HttpString(name), value));
         exchange.getResponseSender().send(body.duplicate());
     }
 

@@ -96,7 +96,7 @@ final class Sentences {
         return menu.groups().stream()
                 .filter(group -> group.id().equals(id))
                 .map(Group::name)
-                .map(t::local)
+                .map(name -> t.local(name).toLowerCase(t.locale()))
                 .findFirst()
                 .orElse(id);
     }

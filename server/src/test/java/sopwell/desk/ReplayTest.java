@@ -55,13 +55,11 @@ class ReplayTest {
         script.at("2026-01-16T12:00").place("fries, cola");
         script.at("2026-01-17T12:00").place("hot dog");
         keepAll();
-        Stand friday =
-                Replay.day(log, Script.SETTINGS, LocalDate.of(2026, 1, 16)).orElseThrow();
+        Stand friday = Replay.day(log, Script.SETTINGS, LocalDate.of(2026, 1, 16)).orElseThrow();
         assertEquals(1, friday.orders().all().size());
         assertEquals(2, friday.orders().all().iterator().next().lines().size());
         for (String none : List.of("2026-01-13", "2026-01-15", "2026-01-18")) {
-            assertTrue(
-                    Replay.day(log, Script.SETTINGS, LocalDate.parse(none)).isEmpty(), none);
+            assertTrue(Replay.day(log, Script.SETTINGS, LocalDate.parse(none)).isEmpty(), none);
         }
     }
 

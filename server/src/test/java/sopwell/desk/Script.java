@@ -25,7 +25,9 @@ import sopwell.orders.Reason;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuReader;
 
-/** A stand without a desk: commands are decided and applied one by one at a time of our choosing. */
+/**
+ * A stand without a desk: commands are decided and applied one by one at a time of our choosing.
+ */
 public final class Script {
     /** The demo stand's settings, with an invented tax rate. */
     public static final StandSettings SETTINGS =
@@ -194,8 +196,7 @@ public final class Script {
 
     private void keep(List<Event> events) {
         for (Event event : events) {
-            Recorded recorded =
-                    new Recorded(log.size() + 1L, nowMs, "k" + log.size(), 0, event);
+            Recorded recorded = new Recorded(log.size() + 1L, nowMs, "k" + log.size(), 0, event);
             log.add(recorded);
             stand.apply(recorded);
         }

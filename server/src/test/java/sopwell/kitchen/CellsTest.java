@@ -13,8 +13,7 @@ class CellsTest {
 
     @Test
     void theHousesWayIsQuiet() {
-        assertEquals(
-                "roll:regular | filling:beef | dip:wet | wrap:to go", line("beef", true));
+        assertEquals("roll:regular | filling:beef | dip:wet | wrap:to go", line("beef", true));
     }
 
     @Test
@@ -49,7 +48,8 @@ class CellsTest {
     @Test
     void anotherItemThanTheFirstOfTheMenuIsStrong() {
         assertEquals(
-                "filling:COMBO | dip:wet | wrap:to go", line("combo", true).replace("roll: | ", ""));
+                "filling:COMBO | dip:wet | wrap:to go",
+                line("combo", true).replace("roll: | ", ""));
     }
 
     private String line(String call, boolean toGo) {

@@ -86,8 +86,7 @@ class KitchenTest {
         assertEquals(PartState.STARTED, script.part(order, 1, "line").state());
         assertFalse(script.part(order, 2, "fryer").isUnseen(), "the fryer sees no difference");
         assertEquals(PartState.UP, script.part(order, 2, "fryer").state());
-        assertEquals(
-                Reason.CHANGE_UNSEEN, reason(script.decide(new Up(part(order, 1, "line")))));
+        assertEquals(Reason.CHANGE_UNSEEN, reason(script.decide(new Up(part(order, 1, "line")))));
         script.must(new Seen(part(order, 1, "line")));
         script.must(new Up(part(order, 1, "line")));
         assertEquals(OrderStage.UP, kitchen.stage(script.now(order)));
@@ -121,10 +120,8 @@ class KitchenTest {
         assertEquals(List.of(order.id() + ".2.line"), sight("line"));
         assertTrue(sight("grill").isEmpty());
         assertTrue(script.part(order, 2, "line").cancelled());
-        assertEquals(
-                Reason.PART_CANCELLED, reason(script.decide(new Up(part(order, 2, "line")))));
-        assertEquals(
-                Reason.NOT_WHOLE, reason(script.decide(new OrderCommand.Hand(order.id()))));
+        assertEquals(Reason.PART_CANCELLED, reason(script.decide(new Up(part(order, 2, "line")))));
+        assertEquals(Reason.NOT_WHOLE, reason(script.decide(new OrderCommand.Hand(order.id()))));
         script.must(new Seen(part(order, 2, "line")));
         assertTrue(sight("line").isEmpty());
         assertTrue(kitchen.find(part(order, 2, "line")).isEmpty());
@@ -178,7 +175,13 @@ class KitchenTest {
         PartId id = new PartId("20260114-0007", 2, "line");
         assertEquals(id, PartId.read(id.toString()).orElseThrow());
         for (String wrong :
-                List.of("", "x", "20260114-0007", "20260114-0007.2", "20260114-0007.2.LINE", "a.b.c")) {
+                List.of(
+                        "",
+                        "x",
+                        "20260114-0007",
+                        "20260114-0007.2",
+                        "20260114-0007.2.LINE",
+                        "a.b.c")) {
             assertTrue(PartId.read(wrong).isEmpty(), wrong);
         }
     }

@@ -54,8 +54,7 @@ class RouterLawsTest {
                                 List.of("twice", "provolone", "hot", "extra"),
                                 List.of(),
                                 List.of()));
-        List<String> steps =
-                Router.steps(menu, selection, "line").stream().map(Step::id).toList();
+        List<String> steps = Router.steps(menu, selection, "line").stream().map(Step::id).toList();
         assertEquals(List.of("roll", "cheese", "filling", "peppers", "dip", "wrap"), steps);
         assertEquals(beef.steps(), steps);
     }
@@ -63,13 +62,11 @@ class RouterLawsTest {
     @Test
     void aStepThatOnlyShowsModifiersFallsAwayWhenNoneIsMeant() {
         Selection plain =
-                Wishes.select(
-                        menu, new Wish("beef", "", List.of(), List.of(), List.of()));
+                Wishes.select(menu, new Wish("beef", "", List.of(), List.of(), List.of()));
         List<String> steps = Router.steps(menu, plain, "line").stream().map(Step::id).toList();
         assertEquals(List.of("roll", "filling", "dip", "wrap"), steps);
         Selection noHot =
-                Wishes.select(
-                        menu, new Wish("beef", "", List.of(), List.of(), List.of("hot")));
+                Wishes.select(menu, new Wish("beef", "", List.of(), List.of(), List.of("hot")));
         assertTrue(
                 Router.steps(menu, noHot, "line").stream().anyMatch(s -> s.id().equals("peppers")),
                 "a refusal is work for the eyes");

@@ -35,7 +35,8 @@ class DayMixTest {
                 List.of(List.of(0, 1, 0, 0), List.of(0, 0, 0, 1), List.of(2, 0, 1, 0)),
                 beef.pieces());
         assertEquals(5, beef.total());
-        assertEquals(new LocalText("hot and sweet", "picante y dulce"), beef.columns().get(2).name());
+        assertEquals(
+                new LocalText("hot and sweet", "picante y dulce"), beef.columns().get(2).name());
         assertEquals("provolone", beef.besides().get(0).way().id());
         assertEquals(1, beef.besides().get(0).pieces());
         assertEquals(4, beef.besides().get(1).pieces());
@@ -45,8 +46,7 @@ class DayMixTest {
     void itemsAddUpToTheSubtotal() {
         script.place("2 beef, large beef extra, fries, 3 cola");
         DayMix mix = mix();
-        assertEquals(
-                mix.subtotalCents(), mix.items().stream().mapToLong(ItemCount::cents).sum());
+        assertEquals(mix.subtotalCents(), mix.items().stream().mapToLong(ItemCount::cents).sum());
         assertEquals(mix.pieces(), mix.items().stream().mapToInt(ItemCount::pieces).sum());
         assertEquals("regular", mix.items().get(0).size());
     }

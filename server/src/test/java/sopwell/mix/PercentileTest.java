@@ -44,7 +44,6 @@ class PercentileTest {
     @Test
     void noWaitsComeToNothing() {
         assertEquals(new WaitSummary(0, 0, 0), WaitSummary.ofMillis(List.of()));
-        assertEquals(
-                new WaitSummary(2, 2.0, 3.0), WaitSummary.ofMillis(List.of(3_000L, 1_000L)));
+        assertEquals(new WaitSummary(2, 2.0, 3.0), WaitSummary.ofMillis(List.of(3_000L, 1_000L)));
     }
 }

@@ -14,7 +14,8 @@ class TaxRuleTest {
 
     @Test
     void roundsUpWhenTheThirdDecimalIsMoreThanFour() {
-        // Streamlined Sales and Use Tax Agreement, section 324, as adopted in RCW 82.08.054: carried
+        // Streamlined Sales and Use Tax Agreement, section 324, as adopted in RCW 82.08.054:
+        // carried
         // to the third decimal, rounded up when that is greater than four. Worked here: three items
         // of $0.99 on one invoice at 8.25 % make 0.245025, so 25 cents.
         assertEquals(25, new TaxRule(8_250).taxCents(297));
@@ -47,8 +48,7 @@ class TaxRuleTest {
         assertThrows(Check.Broken.class, () -> new TaxRule(-1));
         assertThrows(Check.Broken.class, () -> new TaxRule(100_001));
         assertThrows(Check.Broken.class, () -> new TaxRule(1).taxCents(-1));
-        assertThrows(
-                ArithmeticException.class, () -> new TaxRule(8_250).taxCents(Long.MAX_VALUE));
+        assertThrows(ArithmeticException.class, () -> new TaxRule(8_250).taxCents(Long.MAX_VALUE));
     }
 
     @Test

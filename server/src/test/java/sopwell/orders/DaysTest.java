@@ -23,8 +23,7 @@ class DaysTest {
         assertFalse(script.stand().orders().isDayOpen());
         script.place("beef");
         assertTrue(script.stand().orders().isDayOpen());
-        assertEquals(
-                LocalDate.of(2026, 1, 14), script.stand().orders().date().orElseThrow());
+        assertEquals(LocalDate.of(2026, 1, 14), script.stand().orders().date().orElseThrow());
     }
 
     @Test

@@ -69,8 +69,7 @@ class OrdersTest {
     @Test
     void anOrderWithoutLinesIsRefused() {
         Order order = script.place("beef");
-        OrderCommand.Change empty =
-                new OrderCommand.Change(order.id(), 1, "", true, List.of(), "");
+        OrderCommand.Change empty = new OrderCommand.Change(order.id(), 1, "", true, List.of(), "");
         assertEquals(Reason.NO_LINES, reason(script.decide(empty)));
         OrderCommand.Place nothing = new OrderCommand.Place("", true, List.of());
         assertEquals(Reason.NO_LINES, reason(script.decide(nothing)));
@@ -102,8 +101,7 @@ class OrdersTest {
                 Reason.ORDER_VOID,
                 reason(script.decide(new OrderCommand.VoidOrder(order.id(), 0, "again"))));
         assertEquals(Reason.ORDER_VOID, reason(script.change(script.now(order), "fries")));
-        assertEquals(
-                Reason.ORDER_VOID, reason(script.decide(new OrderCommand.Hand(order.id()))));
+        assertEquals(Reason.ORDER_VOID, reason(script.decide(new OrderCommand.Hand(order.id()))));
         assertEquals(
                 Reason.ORDER_VOID, reason(script.decide(new OrderCommand.BringBack(order.id()))));
     }
@@ -117,8 +115,7 @@ class OrdersTest {
         script.later(30).must(new OrderCommand.Hand(order.id()));
 
         assertTrue(script.now(order).isHanded());
-        assertEquals(
-                Reason.ORDER_HANDED, reason(script.decide(new OrderCommand.Hand(order.id()))));
+        assertEquals(Reason.ORDER_HANDED, reason(script.decide(new OrderCommand.Hand(order.id()))));
         script.must(new OrderCommand.BringBack(order.id()));
         assertTrue(script.now(order).isOpen());
         assertEquals(
@@ -137,17 +134,14 @@ class OrdersTest {
     @Test
     void aNumberIsNeverOnTwoOpenOrders() {
         StandSettings few =
-                new StandSettings(
-                        "s", "S", Script.SETTINGS.zone(), 4, new TaxRule(0), 360, 3);
+                new StandSettings("s", "S", Script.SETTINGS.zone(), 4, new TaxRule(0), 360, 3);
         Script small = new Script(few);
         Order first = small.place("beef");
         Order second = small.place("beef");
         small.place("beef");
         assertEquals(
                 Reason.NUMBERS_USED_UP,
-                reason(
-                        small.decide(
-                                new OrderCommand.Place("", true, small.asked("beef")))));
+                reason(small.decide(new OrderCommand.Place("", true, small.asked("beef")))));
         small.allUp(second);
         small.must(new OrderCommand.Hand(second.id()));
 
@@ -156,8 +150,7 @@ class OrdersTest {
         assertEquals(2, fourth.number());
         assertNotEquals(second.id(), fourth.id());
         assertEquals(
-                Reason.NUMBER_TAKEN,
-                reason(small.decide(new OrderCommand.BringBack(second.id()))));
+                Reason.NUMBER_TAKEN, reason(small.decide(new OrderCommand.BringBack(second.id()))));
         assertEquals(1, first.number());
     }
 
@@ -177,8 +170,7 @@ class OrdersTest {
 
     @Test
     void anItemOfCertainDaysIsRefusedOnOthers() {
-        OrderCommand.Place egg =
-                new OrderCommand.Place("", true, script.asked("pepper and egg"));
+        OrderCommand.Place egg = new OrderCommand.Place("", true, script.asked("pepper and egg"));
         assertEquals(Reason.NOT_TODAY, reason(script.decide(egg)));
         script.at("2026-01-16T12:00");
         assertFalse(script.decide(egg).isRefused());

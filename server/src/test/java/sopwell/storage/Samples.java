@@ -2,9 +2,11 @@ package sopwell.storage;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PartId;
 import sopwell.log.Entry;
@@ -40,6 +42,44 @@ final class Samples {
         return MenuReader.read(demoMenuBytes()).menu().orElseThrow();
     }
 
+    /** A menu that uses every field once, and never changes: golden files hold it. */
+    static Menu smallMenu() {
+        String json =
+                """
+                {"speech": {"and": ["and"], "no": ["no"], "skip": ["with"],
+                            "numbers": {"two": 2, "a": 1},
+                            "toGo": {"en": "to go", "es": "para llevar"},
+                            "here": {"en": "here", "es": "aquí"}},
+                 "stations": [{"id": "line", "name": {"en": "Line", "es": "Línea"},
+                               "hands": 2, "builds": true}],
+                 "steps": [{"id": "fill", "name": {"en": "Fill", "es": "Llenar"},
+                            "station": "line",
+                            "shows": ["item", "size", "service", "group:peppers"],
+                            "seconds": 9}],
+                 "groups": [{"id": "peppers", "name": {"en": "Peppers", "es": "Chiles"},
+                             "choose": {"min": 0, "max": 2}, "default": ["hot"],
+                             "options": [
+                               {"id": "hot", "name": {"en": "hot", "es": "picante"},
+                                "words": ["hot", "picante"], "short": ["h"],
+                                "priceCents": 0, "allergens": ["celery"]},
+                               {"id": "sweet", "name": {"en": "sweet", "es": "dulce"},
+                                "words": ["sweet"], "priceCents": 25, "insteadOf": "hot"}],
+                             "bundles": [
+                               {"id": "none", "name": {"en": "no peppers", "es": "sin chiles"},
+                                "words": ["plain"], "options": []}]}],
+                 "items": [{"id": "beef", "name": {"en": "beef", "es": "res"},
+                            "words": ["beef", "res"],
+                            "sizes": [{"id": "large", "name": {"en": "large", "es": "grande"},
+                                       "words": ["large"], "priceCents": 985}],
+                            "defaultSize": "large", "groups": ["peppers"],
+                            "steps": ["fill"], "allergens": ["wheat"],
+                            "days": ["friday"]},
+                           {"id": "roll", "name": {"en": "roll", "es": "pan"},
+                            "words": ["roll"], "priceCents": 100, "steps": ["fill"]}]}
+                """;
+        return MenuReader.read(json.getBytes(StandardCharsets.UTF_8)).menu().orElseThrow();
+    }
+
     static OrderEvent.OrderPlaced placed(int n, String name) {
         List<OrderLine> lines =
                 List.of(
@@ -58,8 +98,7 @@ final class Samples {
                                         List.of("dry", "sweet", "provolone"),
                                         List.of("mozzarella")),
                                 865),
-                        new OrderLine(
-                                3, 1, new Selection("fries", "", List.of(), List.of()), 345));
+                        new OrderLine(3, 1, new Selection("fries", "", List.of(), List.of()), 345));
         return new OrderEvent.OrderPlaced(
                 order(n),
                 n % 999 + 1,
@@ -72,7 +111,7 @@ final class Samples {
     }
 
     static String order(int n) {
-        return String.format(java.util.Locale.ROOT, "20250503-%04d", n);
+        return String.format(Locale.ROOT, "20250503-%04d", n);
     }
 
     /** One of each kind, all fields filled. */
@@ -83,7 +122,7 @@ final class Samples {
         return List.of(
                 new OrderEvent.DayOpened(date, "America/Chicago", 1_746_349_200_000L, 1, 1),
                 new OrderEvent.DayClosed(date, true, List.of(order(7), order(9))),
-                new MenuEvent.MenuAdopted(demoMenu()),
+                new MenuEvent.MenuAdopted(smallMenu()),
                 placed,
                 new OrderEvent.OrderChanged(
                         placed.order(),

@@ -18,8 +18,8 @@ import sopwell.web.live.BoardHub;
  *
  * @param parser the parser of the menu in force, kept per revision
  * @param menuJson writes a menu as JSON
- * @param day counts something on a business day, off the I/O threads; empty when the date never
- *     had one
+ * @param day counts something on a business day, off the I/O threads; empty when the date never had
+ *     one
  */
 public record ApiContext(
         Desk desk,

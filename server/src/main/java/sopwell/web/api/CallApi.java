@@ -37,8 +37,7 @@ final class CallApi {
         for (Asked line : asked) {
             long unitCents = Pricing.unitCents(menu, line.selection());
             lines.add(
-                    new OrderLine(
-                            lines.size() + 1, line.quantity(), line.selection(), unitCents));
+                    new OrderLine(lines.size() + 1, line.quantity(), line.selection(), unitCents));
         }
         long subtotalCents = lines.stream().mapToLong(OrderLine::cents).reduce(0, Math::addExact);
         Totals totals = Totals.of(subtotalCents, stand.settings().tax());

@@ -74,9 +74,7 @@ final class DayApi {
                 text,
                 stand ->
                         DayWaits.of(
-                                stand.orders(),
-                                stand.kitchen(),
-                                stand.settings().targetSeconds()),
+                                stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
                 DayApi::waits);
     }
 

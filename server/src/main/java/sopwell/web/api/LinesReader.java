@@ -53,8 +53,7 @@ final class LinesReader {
                 422,
                 ProblemKind.code(refusal.why()),
                 text.sentence(refusal, menu),
-                new Problem.CallPlace(
-                        refusal.column(), refusal.length(), refusal.suggestions()));
+                new Problem.CallPlace(refusal.column(), refusal.length(), refusal.suggestions()));
     }
 
     private static List<Asked> lines(List<Fields> lines, Menu menu, T text)

@@ -130,12 +130,19 @@ final class OrderApi {
                         stand ->
                                 stand.orders()
                                         .find(id)
-                                        .map(order -> Reply.json(200, j -> whole(j, order, stand, lang)))
+                                        .map(
+                                                order ->
+                                                        Reply.json(
+                                                                200,
+                                                                j -> whole(j, order, stand, lang)))
                                         .orElseGet(
                                                 () ->
                                                         Reply.problem(
                                                                 RefusalProblems.of(
-                                                                        Refusal.of(Reason.UNKNOWN_ORDER, id),
+                                                                        Refusal.of(
+                                                                                Reason
+                                                                                        .UNKNOWN_ORDER,
+                                                                                id),
                                                                         text))));
     }
 
@@ -186,16 +193,14 @@ final class OrderApi {
         Recorded recorded = last(events, OrderPlaced.class);
         OrderPlaced placed = (OrderPlaced) recorded.event();
         Menu its = its(placed.menuRevision(), menu);
-        return Reply.json(
-                201, json -> OrderJson.placed(json, placed, recorded.seq(), its, lang));
+        return Reply.json(201, json -> OrderJson.placed(json, placed, recorded.seq(), its, lang));
     }
 
     private Reply changed(List<Recorded> events, Menu menu, Lang lang) {
         Recorded recorded = last(events, OrderChanged.class);
         OrderChanged changed = (OrderChanged) recorded.event();
         Menu its = its(changed.menuRevision(), menu);
-        return Reply.json(
-                200, json -> OrderJson.changed(json, changed, recorded.seq(), its, lang));
+        return Reply.json(200, json -> OrderJson.changed(json, changed, recorded.seq(), its, lang));
     }
 
     private CompletableFuture<Reply> simple(Ask ask, OrderCommand command, String state) {
@@ -218,7 +223,8 @@ final class OrderApi {
     }
 
     private CompletableFuture<Reply> day(Ask ask, OrderCommand command) {
-        return Doing.submit(context.desk(), ask, new ForOrders(command), events -> DayApi.day(events));
+        return Doing.submit(
+                context.desk(), ask, new ForOrders(command), events -> DayApi.day(events));
     }
 
     private Menu its(String revision, Menu likely) {

@@ -36,8 +36,7 @@ final class OrderJson {
     }
 
     /** The answer to a change: the whole order as it is from now on. */
-    static void changed(
-            JsonGenerator json, OrderChanged changed, long seq, Menu menu, Lang lang)
+    static void changed(JsonGenerator json, OrderChanged changed, long seq, Menu menu, Lang lang)
             throws IOException {
         json.writeStartObject();
         json.writeStringField("order", changed.order());

@@ -25,32 +25,32 @@ public final class RefusalProblems {
         return switch (reason) {
             case UNKNOWN_ORDER, UNKNOWN_PART -> 404;
             case NO_LINES,
-                            TOO_MANY_LINES,
-                            QUANTITY,
-                            TEXT_TOO_LONG,
-                            TEXT_UNCLEAR,
-                            REASON_MISSING,
-                            NOT_TODAY ->
+                    TOO_MANY_LINES,
+                    QUANTITY,
+                    TEXT_TOO_LONG,
+                    TEXT_UNCLEAR,
+                    REASON_MISSING,
+                    NOT_TODAY ->
                     422;
             case DAY_CLOSED,
-                            NO_DAY_OPEN,
-                            ORDERS_OPEN,
-                            STALE_VERSION,
-                            MENU_CHANGED,
-                            NUMBERS_USED_UP,
-                            ORDER_VOID,
-                            ORDER_HANDED,
-                            ORDER_NOT_HANDED,
-                            NUMBER_TAKEN,
-                            NOTHING_CHANGED,
-                            NOT_WHOLE,
-                            CHANGE_UNSEEN,
-                            NOTHING_TO_SEE,
-                            PART_CANCELLED,
-                            ALREADY_STARTED,
-                            ALREADY_UP,
-                            NOT_UP,
-                            NOTHING_TO_BRING_BACK ->
+                    NO_DAY_OPEN,
+                    ORDERS_OPEN,
+                    STALE_VERSION,
+                    MENU_CHANGED,
+                    NUMBERS_USED_UP,
+                    ORDER_VOID,
+                    ORDER_HANDED,
+                    ORDER_NOT_HANDED,
+                    NUMBER_TAKEN,
+                    NOTHING_CHANGED,
+                    NOT_WHOLE,
+                    CHANGE_UNSEEN,
+                    NOTHING_TO_SEE,
+                    PART_CANCELLED,
+                    ALREADY_STARTED,
+                    ALREADY_UP,
+                    NOT_UP,
+                    NOTHING_TO_BRING_BACK ->
                     409;
         };
     }

@@ -16,13 +16,7 @@ import sopwell.boards.Row;
  * @param rows the rows to draw: all of them for a whole board, else those that are new or changed
  */
 public record Frame(
-        String name,
-        String epoch,
-        long seq,
-        long prev,
-        long nowMs,
-        Board board,
-        List<Row> rows) {
+        String name, String epoch, long seq, long prev, long nowMs, Board board, List<Row> rows) {
     public Frame {
         rows = List.copyOf(rows);
     }

@@ -31,8 +31,8 @@ public final class LiveEndpoint {
      * @param json writes frames for programs
      * @param html writes frames for our screens, by language
      */
-    public static HttpHandler handler(
-            BoardHub hub, FrameWriter json, Map<Lang, FrameWriter> html) throws ServletException {
+    public static HttpHandler handler(BoardHub hub, FrameWriter json, Map<Lang, FrameWriter> html)
+            throws ServletException {
         ServerEndpointConfig endpoint =
                 ServerEndpointConfig.Builder.create(BoardSocket.class, "/boards/{board}")
                         .subprotocols(List.of(BoardSocket.JSON))

@@ -3,6 +3,7 @@ package sopwell.web.pages;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,7 +45,7 @@ public final class Assets {
     private final String version;
 
     /** A file and what it is. */
-    record Asset(String type, byte[] bytes) {}
+    record Asset(String type, ByteBuffer body) {}
 
     private Assets(String version) {
         this.version = version;
@@ -57,7 +58,7 @@ public final class Assets {
         for (String name : NAMES) {
             byte[] bytes = read(name);
             print.add(name.getBytes(StandardCharsets.UTF_8)).add(bytes);
-            files.put(name, new Asset(type(name), bytes));
+            files.put(name, new Asset(type(name), ByteBuffer.wrap(bytes)));
         }
         Assets assets = new Assets(print.hex().substring(0, 12));
         assets.files.putAll(files);

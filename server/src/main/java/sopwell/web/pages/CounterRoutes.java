@@ -73,7 +73,7 @@ final class CounterRoutes {
         }
         ReadingView view = readings.view(ask.fields().getOrDefault("call", ""), false, t);
         return PageHandling.html(
-                200, context.pages().render("counter/reading", Map.of("t", t, "r", view)));
+                200, context.pages().render("counter/read", Map.of("t", t, "r", view)));
     }
 
     private Reply place(Ask ask) throws PageHandling.Interrupted {

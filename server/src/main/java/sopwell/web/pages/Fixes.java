@@ -13,20 +13,32 @@ import sopwell.web.pages.ReadingView.Piece;
 final class Fixes {
     private Fixes() {}
 
-    /** The call cut at the places that a refusal names. */
+    /** The line of the call that a refusal is about, cut at the places that it names. */
     static List<Piece> mirror(String text, CallRefusal refusal) {
         boolean[] marked = new boolean[text.length()];
         mark(marked, refusal.column(), refusal.length());
         mark(marked, refusal.otherColumn(), refusal.otherLength());
+        int first = text.lastIndexOf(',', Math.max(0, place(refusal) - 1)) + 1;
+        int next = text.indexOf(',', Math.max(0, refusal.column() - 2 + refusal.length()));
+        int last = next < 0 ? text.length() : next;
         List<Piece> pieces = new ArrayList<>();
-        int from = 0;
-        for (int at = 1; at <= text.length(); at++) {
-            if (at == text.length() || marked[at] != marked[from]) {
+        if (first > 0) {
+            pieces.add(new Piece("… ", false));
+        }
+        int from = first;
+        for (int at = first + 1; at <= last; at++) {
+            if (at == last || marked[at] != marked[from]) {
                 pieces.add(new Piece(text.substring(from, at), marked[from]));
                 from = at;
             }
         }
         return pieces;
+    }
+
+    private static int place(CallRefusal refusal) {
+        return refusal.otherColumn() == 0
+                ? refusal.column() - 1
+                : Math.min(refusal.column(), refusal.otherColumn()) - 1;
     }
 
     private static void mark(boolean[] marked, int column, int length) {

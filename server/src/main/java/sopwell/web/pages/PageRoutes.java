@@ -6,7 +6,6 @@ import io.undertow.server.RoutingHandler;
 import io.undertow.util.ETag;
 import io.undertow.util.ETagUtils;
 import io.undertow.util.Headers;
-import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,6 +72,6 @@ public final class PageRoutes {
             exchange.setStatusCode(304).endExchange();
             return;
         }
-        exchange.getResponseSender().send(ByteBuffer.wrap(asset.bytes()));
+        exchange.getResponseSender().send(asset.body().duplicate());
     }
 }

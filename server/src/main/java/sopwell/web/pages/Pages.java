@@ -4,6 +4,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -19,10 +20,10 @@ import sopwell.web.T;
 public final class Pages {
     private final TemplateEngine engine;
     private final Supplier<Menu> menu;
-    private final AtomicReference<Widths> widths = new AtomicReference<>(new Widths("", Map.of()));
+    private final AtomicReference<Known> widest = new AtomicReference<>(new Known("", Map.of()));
 
-    /** Widths of columns, remembered for one menu. */
-    private record Widths(String revision, Map<String, Map<String, String>> byBoard) {}
+    /** The widest texts of columns, remembered for one menu. */
+    private record Known(String revision, Map<String, Map<String, List<StationView.Probe>>> byBoard) {}
 
     /**
      * Pages from templates that were compiled with the program.
@@ -94,16 +95,16 @@ public final class Pages {
     private StationView station(StationBoard board, T t) {
         Menu now = menu.get();
         String key = board.station() + " " + t.code();
-        Widths known = widths.get();
+        Known known = widest.get();
         if (!known.revision().equals(now.revision())) {
-            known = new Widths(now.revision(), Map.of());
+            known = new Known(now.revision(), Map.of());
         }
-        Map<String, String> found = known.byBoard().get(key);
+        Map<String, List<StationView.Probe>> found = known.byBoard().get(key);
         if (found == null) {
-            found = ColumnWidths.of(board, now, t);
-            Map<String, Map<String, String>> more = new LinkedHashMap<>(known.byBoard());
+            found = Probes.of(board, now, t);
+            Map<String, Map<String, List<StationView.Probe>>> more = new LinkedHashMap<>(known.byBoard());
             more.put(key, found);
-            widths.set(new Widths(now.revision(), more));
+            widest.set(new Known(now.revision(), more));
         }
         return new StationView(t, board, found);
     }

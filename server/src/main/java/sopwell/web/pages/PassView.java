@@ -1,31 +1,59 @@
 package sopwell.web.pages;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import sopwell.boards.PassBoard;
 import sopwell.boards.PassRow;
 import sopwell.kitchen.CellWord;
-import sopwell.kitchen.OrderStage;
 import sopwell.web.T;
 
 /** The pass in one language. Immutable. */
 public record PassView(T t) {
-    /** Which of the screen's two lists a row belongs to. */
+    /** Which of the screen's three lists a row belongs to. */
     public String zone(PassRow row) {
-        return row.stage() == OrderStage.HANDED ? "handed" : "open";
+        return switch (row.stage()) {
+            case HANDED -> "handed";
+            case UP -> "whole";
+            case WAITING, STARTED, VOID -> "open";
+        };
     }
 
-    /** Whether everything is up. */
-    public boolean whole(PassRow row) {
-        return row.stage() == OrderStage.UP;
+    /** The rows of one list. */
+    public List<PassRow> rows(PassBoard board, String zone) {
+        return board.rows().stream().filter(row -> zone(row).equals(zone)).toList();
     }
 
-    /** What is not up yet, which is what the pass asks for. */
-    public List<PassRow.PassPart> missing(PassRow row) {
-        return row.parts().stream().filter(part -> !part.done()).toList();
+    /** The order's lines: first those that something is missing of. */
+    public List<Line> lines(PassRow row) {
+        Map<Integer, List<PassRow.PassPart>> byLine = new TreeMap<>();
+        for (PassRow.PassPart part : row.parts()) {
+            byLine.computeIfAbsent(part.part().line(), line -> new ArrayList<>()).add(part);
+        }
+        List<Line> lines = new ArrayList<>();
+        for (List<PassRow.PassPart> parts : byLine.values()) {
+            List<CellWord> words = parts.stream().flatMap(p -> p.words().stream()).toList();
+            List<PassRow.PassPart> missing = parts.stream().filter(p -> !p.done()).toList();
+            PassRow.PassPart first = parts.get(0);
+            lines.add(new Line(first.quantity(), t.local(first.item()), words, missing));
+        }
+        lines.sort(Comparator.comparing((Line line) -> line.missing().isEmpty()));
+        return lines;
     }
 
-    /** What is up. */
-    public List<PassRow.PassPart> made(PassRow row) {
-        return row.parts().stream().filter(PassRow.PassPart::done).toList();
+    /**
+     * One line of an order.
+     *
+     * @param missing its parts that are not up yet
+     */
+    public record Line(
+            int quantity, String item, List<CellWord> words, List<PassRow.PassPart> missing) {
+        public Line {
+            words = List.copyOf(words);
+            missing = List.copyOf(missing);
+        }
     }
 
     /** How far a part is, in a word. */

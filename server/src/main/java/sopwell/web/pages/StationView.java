@@ -5,24 +5,62 @@ import java.util.Map;
 import sopwell.boards.Column;
 import sopwell.boards.PartRow;
 import sopwell.boards.StationBoard;
+import sopwell.boards.StepCell;
 import sopwell.kitchen.CellWord;
 import sopwell.web.T;
 
 /**
  * A station's board in one language. Immutable.
  *
- * @param widths the class that gives a step's column its width, by the step's id
+ * @param probes the widest texts of each column, by the step's id
  */
-public record StationView(T t, StationBoard board, Map<String, String> widths) {
+public record StationView(T t, StationBoard board, Map<String, List<Probe>> probes) {
     private static final int COUNTS_SHOWN = 3;
 
+    /** How many letters of a list's row stand on two lines in full size, and in two thirds. */
+    private static final int LETTERS_FULL = 44;
+
+    private static final int LETTERS_SMALL = 72;
+
     public StationView {
-        widths = Map.copyOf(widths);
+        probes = Map.copyOf(probes);
     }
 
-    /** The class of a step's column. */
-    public String width(String step) {
-        return widths.getOrDefault(step, "");
+    /**
+     * A text that a column must have room for.
+     *
+     * @param tone how it is set
+     */
+    public record Probe(String tone, String text) {}
+
+    /** The texts that a step's column must have room for. */
+    public List<Probe> probes(String step) {
+        return probes.getOrDefault(step, List.of());
+    }
+
+    /** Three lines in a cell for two are set smaller. */
+    public String crowd(StepCell cell) {
+        double lines = cell.changed() ? 0.6 : 0;
+        for (CellWord word : cell.words()) {
+            boolean breaks = word.tone() != CellWord.Tone.NO && t.local(word.text()).contains(" ");
+            lines += breaks ? 2 : 1;
+        }
+        return lines > 2 ? " crowded" : "";
+    }
+
+    /** Many words in a list's row are set smaller. */
+    public String crowd(PartRow row) {
+        int letters = t.local(row.item()).length();
+        for (CellWord word : words(row)) {
+            letters += text(word).length() + 2;
+        }
+        for (CellWord word : wordsBefore(row)) {
+            letters += text(word).length() + 2;
+        }
+        if (letters <= LETTERS_FULL) {
+            return "";
+        }
+        return letters <= LETTERS_SMALL ? " crowded" : " packed";
     }
 
     /** How a row is called when it is read out. */
@@ -52,7 +90,11 @@ public record StationView(T t, StationBoard board, Map<String, String> widths) {
 
     /** How loud a word is, as a class. */
     public String tone(CellWord word) {
-        return switch (word.tone()) {
+        return tone(word.tone());
+    }
+
+    static String tone(CellWord.Tone tone) {
+        return switch (tone) {
             case QUIET -> "quiet";
             case STRONG -> "strong";
             case NO -> "refused";

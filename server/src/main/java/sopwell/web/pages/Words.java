@@ -60,7 +60,7 @@ public final class Words {
             rows.add(new Row(t.local(group.name()).toLowerCase(Locale.ROOT), words(group, t)));
         }
         List<Word> refuse = List.of(new Word("no", no(menu, t), t.get("counter.word.no")));
-        rows.add(new Row(t.get("counter.word.no.of"), refuse));
+        rows.add(new Row(t.get("counter.word.refuse"), refuse));
         List<Word> numbers = new ArrayList<>();
         for (int number = 1; number <= QUANTITIES; number++) {
             String text = Integer.toString(number);

@@ -85,6 +85,9 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("digit", row.digit());
         head(json, row.number(), row.name(), row.placedAtMs());
         json.writeNumberField("quantity", row.quantity());
+        if (row.quantityBefore() > 0) {
+            json.writeNumberField("quantityBefore", row.quantityBefore());
+        }
         text(json, "item", row.item());
         json.writeBooleanField("started", row.started());
         json.writeBooleanField("unseen", row.unseen());
@@ -115,6 +118,7 @@ public final class JsonFrames implements FrameWriter {
         for (PassRow.PassPart part : row.parts()) {
             json.writeStartObject();
             json.writeStringField("part", part.part().toString());
+            json.writeStringField("station", part.part().station());
             json.writeNumberField("quantity", part.quantity());
             text(json, "item", part.item());
             words(json, "words", part.words());

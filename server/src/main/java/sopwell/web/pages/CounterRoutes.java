@@ -81,7 +81,13 @@ final class CounterRoutes {
     }
 
     private Reply change(Ask ask) throws PageHandling.Interrupted {
-        return send(ask, form(ask, ask.in("order"), number(ask.field("number")), number(ask.field("version"))));
+        return send(
+                ask,
+                form(
+                        ask,
+                        ask.in("order"),
+                        number(ask.field("number")),
+                        number(ask.field("version"))));
     }
 
     private Reply edit(Ask ask) throws PageHandling.Interrupted {
@@ -98,7 +104,9 @@ final class CounterRoutes {
                                                                 order ->
                                                                         new Edited(
                                                                                 order,
-                                                                                stand.menuOf(order.menuRevision())))));
+                                                                                stand.menuOf(
+                                                                                        order
+                                                                                                .menuRevision())))));
         if (found.isEmpty()) {
             String sentence = t.sentence(Refusal.of(Reason.UNKNOWN_ORDER, id));
             return handling.sentence(404, sentence, ask);

@@ -91,6 +91,12 @@ public final class Limits {
     /** The body of a request, in bytes. */
     public static final long BODY_BYTES_MAX = 65_536;
 
+    /**
+     * How much of a body that is too large is taken in and thrown away, in bytes, so that its sender
+     * reads the refusal rather than a broken connection.
+     */
+    public static final long BODY_DRAINED_BYTES_MAX = 1_048_576;
+
     /** All headers of a request, in bytes. */
     public static final int HEADER_BYTES_MAX = 16_384;
 

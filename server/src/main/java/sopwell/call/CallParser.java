@@ -19,10 +19,12 @@ import sopwell.menu.Wishes;
  * <p>How a call is read: commas, semicolons, line breaks and the menu's words for "and" part lines;
  * a line names one item; its size and modifiers stand before or after it in any order, the quantity
  * before it ("2", "2x", "two") or after it as "x2". The longest phrase of the menu wins, so "hot
- * and sweet" is one phrase and no two lines; a slash keeps two words from being one phrase. "No"
- * refuses the modifier after it, and takes it out of a bundle ("everything no onion"). Case,
- * accents and white space don't matter. What is said twice is said once. Empty lines are nothing,
- * so a comma at the end does no harm.
+ * and sweet" is one phrase and no two lines, unless it would leave a word over that a shorter one
+ * doesn't; a slash keeps two words from being one phrase. "No" refuses the option after it, or all
+ * of a bundle, and takes it out of a bundle that is wanted ("everything no onion"). An "and" before
+ * modifiers alone goes on with the line ("dipped and hot"), unless that line refuses something: "no
+ * hot and sweet" could mean either. Case, accents and white space don't matter. What is said twice
+ * is said once. Empty lines are nothing, so a comma at the end does no harm.
  */
 public final class CallParser {
     private final Menu menu;

@@ -48,6 +48,24 @@ record Segment(List<Piece> pieces, Item item, int end) {
         return choices && (!before.refuses() || pieces.get(0).is(Role.NO));
     }
 
+    /** How many pieces are unknown or not for its item. */
+    int misfits() {
+        int count = 0;
+        for (Piece piece : pieces) {
+            count += piece.fits() ? 0 : 1;
+        }
+        return count;
+    }
+
+    /** Whether it holds an "and" and a refusal, which may or may not reach beyond the "and". */
+    boolean isUnclear() {
+        boolean and = false;
+        for (Piece piece : pieces) {
+            and |= piece.is(Role.SKIP) && piece.phrase() == null;
+        }
+        return and && refuses();
+    }
+
     private boolean refuses() {
         for (Piece piece : pieces) {
             if (piece.is(Role.NO)) {

@@ -2,7 +2,6 @@ package sopwell.call;
 
 import java.util.ArrayList;
 import java.util.List;
-import sopwell.Limits;
 import sopwell.call.Span.Role;
 import sopwell.menu.Item;
 import sopwell.menu.Menu;
@@ -23,6 +22,7 @@ final class Segments {
     private final Menu menu;
     private final Vocabulary vocabulary;
     private final Tokens tokens;
+    private final Pieces pieces;
     private int nextItemAt = -1;
     private int nextItemEnd = -1;
 
@@ -30,6 +30,7 @@ final class Segments {
         this.menu = menu;
         this.vocabulary = vocabulary;
         this.tokens = tokens;
+        this.pieces = new Pieces(vocabulary, tokens);
     }
 
     /**
@@ -39,22 +40,46 @@ final class Segments {
      */
     Segment next(int from, int end) {
         int at = nextItem(from, end);
-        Segment first = null;
-        List<Item> tried = new ArrayList<>(2);
-        while (at < end && tried.size() < CANDIDATES_MAX && (first == null || at < first.end())) {
+        List<Segment> tried = new ArrayList<>(2);
+        List<Item> items = new ArrayList<>(2);
+        while (at < end
+                && items.size() < CANDIDATES_MAX
+                && (tried.isEmpty() || at < tried.get(0).end())) {
             Item item = itemAt(at, end);
-            if (item != null && !tried.contains(item)) {
-                tried.add(item);
+            if (item != null && !items.contains(item)) {
                 Segment segment = scan(from, end, item);
                 if (segment.isClean(item)) {
                     return goOn(segment, end);
                 }
-                first = first == null ? segment : first;
+                items.add(item);
+                tried.add(segment);
             }
             at++;
         }
-        boolean stands = first != null && first.item() != null;
-        return stands && first.item().equals(tried.get(0)) ? first : scan(from, end, null);
+        if (tried.isEmpty()) {
+            return scan(from, end, null);
+        }
+        List<Segment> refitted = new ArrayList<>(tried.size());
+        for (int i = 0; i < tried.size(); i++) {
+            refitted.add(refitted(tried.get(i), from, items.get(i)));
+            if (refitted.get(i).isClean(items.get(i))) {
+                return goOn(refitted.get(i), end);
+            }
+        }
+        return items.get(0).equals(refitted.get(0).item())
+                ? refitted.get(0)
+                : scan(from, end, null);
+    }
+
+    /** The line with its pieces cut anew, if then fewer of them don't fit. */
+    private Segment refitted(Segment segment, int from, Item item) {
+        if (segment.misfits() == 0) {
+            return segment;
+        }
+        List<Piece> cut = pieces.refit(from, segment.end(), item);
+        Segment refitted = new Segment(cut, firstItem(cut), segment.end());
+        boolean better = !cut.isEmpty() && refitted.misfits() < segment.misfits();
+        return better && !refitted.isUnclear() ? refitted : segment;
     }
 
     /**
@@ -70,10 +95,10 @@ final class Segments {
             if (!more.isMoreOf(whole)) {
                 return whole;
             }
-            List<Piece> pieces = new ArrayList<>(whole.pieces());
-            pieces.add(new Piece(and, from, null, Meaning.of(Role.SKIP, ""), true));
-            pieces.addAll(more.pieces());
-            whole = new Segment(pieces, whole.item(), more.end());
+            List<Piece> all = new ArrayList<>(whole.pieces());
+            all.add(new Piece(and, from, null, Meaning.of(Role.SKIP, ""), true));
+            all.addAll(more.pieces());
+            whole = new Segment(all, whole.item(), more.end());
         }
         return whole;
     }
@@ -102,82 +127,27 @@ final class Segments {
     }
 
     private Segment scan(int from, int end, Item about) {
-        List<Piece> pieces = new ArrayList<>();
-        Item item = null;
+        List<Piece> found = new ArrayList<>();
+        boolean refused = false;
         int at = from;
         while (at < end) {
-            Piece piece = piece(at, end, about);
+            Piece piece = pieces.piece(at, end, about, refused);
             if (piece.is(Role.SEPARATOR)) {
                 break;
             }
-            if (item == null && piece.is(Role.ITEM)) {
-                item = menu.item(piece.meaning().id());
-            }
-            pieces.add(piece);
+            refused = piece.is(Role.NO) || (refused && piece.is(Role.SKIP));
+            found.add(piece);
             at = piece.to();
         }
-        return new Segment(pieces, item, at);
+        return new Segment(found, firstItem(found), at);
     }
 
-    private Piece piece(int at, int end, Item about) {
-        int digits = quantityWidth(at, end);
-        if (digits > 0) {
-            return new Piece(at, at + digits, null, Meaning.number(number(at, digits)), true);
+    private Item firstItem(List<Piece> found) {
+        for (Piece piece : found) {
+            if (piece.is(Role.ITEM)) {
+                return menu.item(piece.meaning().id());
+            }
         }
-        Phrase fitting = vocabulary.longestFitting(tokens, at, end, about);
-        if (fitting != null && !isTorn(fitting, at, end, about)) {
-            return new Piece(at, at + fitting.words(), fitting, fitting.about(about), true);
-        }
-        Phrase any = vocabulary.longest(tokens, at, end);
-        if (any != null) {
-            return new Piece(at, at + any.words(), any, any.anyhow(), false);
-        }
-        return new Piece(at, at + 1, null, null, false);
-    }
-
-    /**
-     * Whether a small word is only the beginning of a phrase that the item doesn't take: "no
-     * peppers" of fries is a choice that fries don't have, and not "no" and an unknown word.
-     */
-    private boolean isTorn(Phrase fitting, int at, int end, Item about) {
-        int next = at + fitting.words();
-        return fitting.isSmall()
-                && next < end
-                && !tokens.cut(next)
-                && vocabulary.longestFitting(tokens, next, end, about) == null
-                && vocabulary.longest(tokens, at, end).words() > fitting.words();
-    }
-
-    /**
-     * How many tokens a quantity in digits takes here ("2", "2x", "2 x", "x2"), or 0. After a
-     * number "x" is never a word of the menu: it would be taken for "times" by whoever reads the
-     * call.
-     */
-    private int quantityWidth(int at, int end) {
-        boolean more = at + 1 < end && !tokens.cut(at + 1);
-        if (tokens.digits(at)) {
-            return more && isTimes(at + 1) ? 2 : 1;
-        }
-        boolean before =
-                more
-                        && isTimes(at)
-                        && tokens.digits(at + 1)
-                        && (tokens.touch(at) || !vocabulary.knows(tokens.word(at)));
-        return before ? 2 : 0;
-    }
-
-    private boolean isTimes(int at) {
-        String word = tokens.word(at);
-        return word.equals("x") || word.equals("\u00d7");
-    }
-
-    /** The number's value, or just something too large. */
-    private int number(int at, int width) {
-        String digits = tokens.word(tokens.digits(at) ? at : at + width - 1);
-        int value = 0;
-        for (int i = 0; i < digits.length() && value <= Limits.LINE_QUANTITY_MAX; i++) {
-            value = value * 10 + digits.charAt(i) - '0';
-        }
-        return value;
+        return null;
     }
 }

@@ -8,13 +8,15 @@ import io.undertow.util.HttpString;
 import java.net.URI;
 import java.util.Locale;
 import java.util.Set;
+import sopwell.Limits;
 
 /**
  * Lets in what is meant for this stand: requests to its own names, and changes only from its own
  * pages or from programs. Adds the headers that every answer carries. Thread-safe.
  *
  * <p>A name that is not ours means that somebody else's page was made to point here; a page of
- * another origin that sends a change, or opens a socket, is acting behind the user's back.
+ * another origin that sends a change, or opens a socket, is acting behind the user's back. A body
+ * that announces more than any request needs is refused here, before anyone makes room for it.
  */
 final class Doors implements HttpHandler {
     private static final HttpString SEC_FETCH_SITE = new HttpString("Sec-Fetch-Site");
@@ -52,6 +54,10 @@ final class Doors implements HttpHandler {
             refuse(exchange, ProblemKind.FOREIGN_ORIGIN);
             return;
         }
+        if (exchange.getRequestContentLength() > Limits.BODY_BYTES_MAX) {
+            refuse(exchange, ProblemKind.TOO_LARGE, Limits.BODY_BYTES_MAX);
+            return;
+        }
         next.handleRequest(exchange);
     }
 
@@ -85,7 +91,7 @@ final class Doors implements HttpHandler {
         return colon > lower.lastIndexOf(']') ? lower.substring(0, colon) : lower;
     }
 
-    private void refuse(HttpServerExchange exchange, ProblemKind kind) {
-        Reply.problem(Problem.of(kind, texts.in(Languages.of(exchange)))).send(exchange);
+    private void refuse(HttpServerExchange exchange, ProblemKind kind, Object... args) {
+        Reply.problem(Problem.of(kind, texts.in(Languages.of(exchange)), args)).send(exchange);
     }
 }

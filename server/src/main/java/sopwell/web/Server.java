@@ -105,7 +105,7 @@ public final class Server implements AutoCloseable {
     private static Undertow build(Place place, HttpHandler root) {
         return Undertow.builder()
                 .addHttpListener(place.port(), place.host(), root)
-                .setServerOption(UndertowOptions.MAX_ENTITY_SIZE, Limits.BODY_BYTES_MAX)
+                .setServerOption(UndertowOptions.MAX_ENTITY_SIZE, Limits.BODY_DRAINED_BYTES_MAX)
                 .setServerOption(UndertowOptions.MAX_HEADER_SIZE, Limits.HEADER_BYTES_MAX)
                 .setServerOption(UndertowOptions.MAX_HEADERS, Limits.HEADERS_MAX)
                 .setServerOption(UndertowOptions.MAX_PARAMETERS, Limits.PARAMETERS_MAX)

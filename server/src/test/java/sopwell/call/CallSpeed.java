@@ -8,8 +8,8 @@ import java.util.Locale;
  * in docs/fuzzing.md.
  */
 public final class CallSpeed {
-    private static final int ROUNDS = 8;
-    private static final int READS_PER_ROUND = 200_000;
+    private static final int ROUNDS = 5;
+    private static final int READS_PER_ROUND = 30_000;
 
     private CallSpeed() {}
 

@@ -124,6 +124,21 @@ class SqliteLogTest extends EventLogContract {
     }
 
     @Test
+    void twoStandsInOneFileKnowNothingOfEachOther() {
+        log.append(Samples.entries(1, 3));
+        try (SqliteLog other =
+                new SqliteLog(folder.resolve("log.sqlite"), "tarn", SqliteFile.Options.USUAL)) {
+            assertEquals(0, other.lastSeq());
+            assertEquals(1, other.append(Samples.entries(3, 1)).get(0).seq());
+            assertEquals(1, all(other).size());
+            assertTrue(other.find("key-1").isEmpty());
+        }
+        assertEquals(3, log.lastSeq());
+        assertEquals(4, log.append(Samples.entries(4, 1)).get(0).seq());
+        assertEquals(4, all(log).size());
+    }
+
+    @Test
     void aClosedLogSaysSo() {
         log.append(Samples.entries(1, 1));
         log.close();

@@ -2,6 +2,7 @@ package sopwell.web.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import io.undertow.io.Receiver;
 import io.undertow.server.HttpHandler;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.util.Headers;
@@ -61,14 +62,14 @@ final class Calls {
     /** A handler for changes: needs a key. */
     HttpHandler write(Write write) {
         return exchange ->
-                exchange.getRequestReceiver()
+                receiver(exchange)
                         .receiveFullBytes((e, body) -> begin(e, body, true, write), this::tooLarge);
     }
 
     /** A handler for questions with a body: needs no key. */
     HttpHandler question(Write write) {
         return exchange ->
-                exchange.getRequestReceiver()
+                receiver(exchange)
                         .receiveFullBytes(
                                 (e, body) -> begin(e, body, false, write), this::tooLarge);
     }
@@ -85,6 +86,13 @@ final class Calls {
                 Reply.problem(fault(bug, text)).send(exchange);
             }
         };
+    }
+
+    /** Minds bodies that don't announce their length; the others were minded at the door. */
+    private static Receiver receiver(HttpServerExchange exchange) {
+        Receiver receiver = exchange.getRequestReceiver();
+        receiver.setMaxBufferSize((int) Limits.BODY_BYTES_MAX);
+        return receiver;
     }
 
     private void begin(HttpServerExchange exchange, byte[] body, boolean keyed, Write write) {

@@ -5,7 +5,8 @@ import sopwell.orders.OrderEvent.OrderPlaced;
 /**
  * What a press at the counter came to, for the panel that says so. Immutable.
  *
- * @param kind {@code placed}, {@code changed}, {@code voided}, {@code refused}, or empty for nothing
+ * @param kind {@code placed}, {@code changed}, {@code voided}, {@code refused}, or empty for
+ *     nothing
  * @param placed the order that was placed, or null
  * @param number the order's number, or 0
  * @param sentence why it was refused, or empty

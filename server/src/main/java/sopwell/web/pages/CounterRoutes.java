@@ -149,9 +149,13 @@ final class CounterRoutes {
                 Refusal refusal = answer.refusal().orElseThrow();
                 String sentence = t.sentence(refusal, context.follower().menu());
                 yield pages.answer(
-                        PageRoutes.status(refusal.reason()), ask, form, CounterResult.refused(sentence));
+                        PageRoutes.status(refusal.reason()),
+                        ask,
+                        form,
+                        CounterResult.refused(sentence));
             }
-            case KEY_REUSED -> pages.answer(422, ask, form, CounterResult.refused(t.get("send.key")));
+            case KEY_REUSED ->
+                    pages.answer(422, ask, form, CounterResult.refused(t.get("send.key")));
         };
     }
 

@@ -78,6 +78,11 @@ public final class T {
         return out.toString();
     }
 
+    /** The text of one of several keys that begin alike, such as a theme's name. */
+    public String under(String group, String name, Object... args) {
+        return of(group + "." + name, args);
+    }
+
     /** A text of the menu in this language. */
     public String local(LocalText text) {
         return text.in(lang);

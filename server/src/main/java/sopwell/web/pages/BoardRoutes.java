@@ -54,12 +54,10 @@ final class BoardRoutes {
                 handling.handler(ask -> pressPart(ask, command)));
     }
 
-    private void order(
-            RoutingHandler routes, String what, Function<String, OrderCommand> command) {
+    private void order(RoutingHandler routes, String what, Function<String, OrderCommand> command) {
         routes.post(
                 "/pass/orders/{order}/" + what,
-                handling.handler(
-                        ask -> press(ask, new ForOrders(command.apply(ask.in("order"))))));
+                handling.handler(ask -> press(ask, new ForOrders(command.apply(ask.in("order"))))));
     }
 
     private Reply page(Ask ask, String name) throws PageHandling.Interrupted {

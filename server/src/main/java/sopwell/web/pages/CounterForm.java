@@ -9,13 +9,7 @@ package sopwell.web.pages;
  * @param version the version that the editor saw
  */
 public record CounterForm(
-        String key,
-        String call,
-        String name,
-        boolean toGo,
-        String order,
-        int number,
-        int version) {
+        String key, String call, String name, boolean toGo, String order, int number, int version) {
     /** A form for the next order. */
     static CounterForm fresh(String key) {
         return new CounterForm(key, "", "", true, "", 0, 0);

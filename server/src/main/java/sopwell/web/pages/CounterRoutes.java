@@ -1,7 +1,6 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import sopwell.call.CallPrinter;
 import sopwell.call.Counted;
 import sopwell.call.Reading;
 import sopwell.desk.Answer;
+import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
@@ -19,7 +19,6 @@ import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Reply;
 import sopwell.web.T;
-import sopwell.web.live.Frame;
 
 /** The counter: read a call, place it, change or void what was placed. Thread-safe. */
 final class CounterRoutes {
@@ -28,24 +27,23 @@ final class CounterRoutes {
     private final PageContext context;
     private final PageHandling handling;
     private final CounterReading readings;
+    private final CounterPages pages;
 
     CounterRoutes(PageContext context, PageHandling handling) {
         this.context = context;
         this.handling = handling;
         this.readings = new CounterReading(context);
-    }
-
-    /** What a press came to, for the panel that says so. */
-    private record Result(String kind, Object placed, int number, String sentence) {
-        static final Result NONE = new Result("", null, 0, "");
-
-        static Result refused(String sentence) {
-            return new Result("refused", null, 0, sentence);
-        }
+        this.pages = new CounterPages(context, handling, readings);
     }
 
     /** What an editor needs of an order. */
-    private record Edited(Order order, Menu menu) {}
+    private record Edited(Order order, Menu menu) {
+        static Optional<Edited> find(Stand stand, String id) {
+            return stand.orders()
+                    .find(id)
+                    .map(order -> new Edited(order, stand.menuOf(order.menuRevision())));
+        }
+    }
 
     void add(RoutingHandler routes) {
         routes.get("/counter", handling.handler(this::counter));
@@ -57,13 +55,13 @@ final class CounterRoutes {
     }
 
     private Reply counter(Ask ask) throws PageHandling.Interrupted {
-        Result result = Result.NONE;
+        CounterResult result = CounterResult.NONE;
         for (String kind : List.of("changed", "voided")) {
             if (number(ask.in(kind)) > 0) {
-                result = new Result(kind, null, number(ask.in(kind)), "");
+                result = new CounterResult(kind, null, number(ask.in(kind)), "");
             }
         }
-        return page(200, ask, CounterForm.fresh(context.keys().get()), result);
+        return pages.page(200, ask, CounterForm.fresh(context.keys().get()), result);
     }
 
     private Reply reading(Ask ask) throws PageHandling.Interrupted {
@@ -81,24 +79,20 @@ final class CounterRoutes {
     }
 
     private Reply change(Ask ask) throws PageHandling.Interrupted {
-        return send(ask, form(ask, ask.in("order"), number(ask.field("number")), number(ask.field("version"))));
+        return send(
+                ask,
+                form(
+                        ask,
+                        ask.in("order"),
+                        number(ask.field("number")),
+                        number(ask.field("version"))));
     }
 
     private Reply edit(Ask ask) throws PageHandling.Interrupted {
         T t = ask.screen().t();
         String id = ask.in("order");
         Optional<Edited> found =
-                PageHandling.await(
-                        context.follower()
-                                .ask(
-                                        stand ->
-                                                stand.orders()
-                                                        .find(id)
-                                                        .map(
-                                                                order ->
-                                                                        new Edited(
-                                                                                order,
-                                                                                stand.menuOf(order.menuRevision())))));
+                PageHandling.await(context.follower().ask(stand -> Edited.find(stand, id)));
         if (found.isEmpty()) {
             String sentence = t.sentence(Refusal.of(Reason.UNKNOWN_ORDER, id));
             return handling.sentence(404, sentence, ask);
@@ -117,7 +111,7 @@ final class CounterRoutes {
                         id,
                         order.number(),
                         order.version());
-        return page(200, ask, form, Result.NONE);
+        return pages.page(200, ask, form, CounterResult.NONE);
     }
 
     private Reply send(Ask ask, CounterForm form) throws PageHandling.Interrupted {
@@ -126,13 +120,13 @@ final class CounterRoutes {
             return handling.sentence(503, t.get("page.no-menu"), ask);
         }
         if (ask.field("key").isEmpty()) {
-            return answer(400, ask, form, Result.refused(t.get("api.key-missing")));
+            return pages.answer(400, ask, form, CounterResult.refused(t.get("api.key-missing")));
         }
         Reading reading = context.parser().get().read(form.call());
         if (reading.refusal().isPresent()) {
             Menu menu = context.parser().get().menu();
             String sentence = t.sentence(reading.refusal().get(), menu);
-            return answer(422, ask, form, Result.refused(sentence));
+            return pages.answer(422, ask, form, CounterResult.refused(sentence));
         }
         OrderCommand command =
                 form.isEdit()
@@ -154,10 +148,10 @@ final class CounterRoutes {
             case REFUSED -> {
                 Refusal refusal = answer.refusal().orElseThrow();
                 String sentence = t.sentence(refusal, context.follower().menu());
-                yield answer(
-                        PageRoutes.status(refusal.reason()), ask, form, Result.refused(sentence));
+                yield pages.answer(
+                        PageRoutes.status(refusal.reason()), ask, form, CounterResult.refused(sentence));
             }
-            case KEY_REUSED -> answer(422, ask, form, Result.refused(t.get("send.key")));
+            case KEY_REUSED -> pages.answer(422, ask, form, CounterResult.refused(t.get("send.key")));
         };
     }
 
@@ -173,8 +167,8 @@ final class CounterRoutes {
                         .map(OrderPlaced.class::cast)
                         .findFirst()
                         .orElseThrow();
-        Result result = new Result("placed", placed, placed.number(), "");
-        Reply reply = answer(200, ask, CounterForm.fresh(context.keys().get()), result);
+        CounterResult result = new CounterResult("placed", placed, placed.number(), "");
+        Reply reply = pages.answer(200, ask, CounterForm.fresh(context.keys().get()), result);
         return reply.with("HX-Trigger", "placed");
     }
 
@@ -222,57 +216,5 @@ final class CounterRoutes {
 
     private static int number(String written) {
         return written.matches("[0-9]{1,7}") ? Integer.parseInt(written) : 0;
-    }
-
-    /** The answer to a press: a fragment beside the call line, or the whole page. */
-    private Reply answer(int status, Ask ask, CounterForm form, Result result)
-            throws PageHandling.Interrupted {
-        if (!ask.partial()) {
-            return page(status, ask, form, result);
-        }
-        // A refused order was never kept, so its key may be used again; one in doubt keeps it too.
-        CounterForm next = status == 422 ? withKey(form, context.keys().get()) : form;
-        Map<String, Object> params = new LinkedHashMap<>();
-        params.put("t", ask.screen().t());
-        params.put("form", next);
-        params.put("reading", readings.view(form.call(), status != 200, ask.screen().t()));
-        params.put("kind", result.kind());
-        params.put("placed", result.placed());
-        params.put("number", result.number());
-        params.put("sentence", result.sentence());
-        return PageHandling.html(status, context.pages().render("counter/answer", params));
-    }
-
-    private static CounterForm withKey(CounterForm form, String key) {
-        return new CounterForm(
-                key,
-                form.call(),
-                form.name(),
-                form.toGo(),
-                form.order(),
-                form.number(),
-                form.version());
-    }
-
-    private Reply page(int status, Ask ask, CounterForm form, Result result)
-            throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (context.parser().get() == null) {
-            return handling.sentence(503, t.get("page.no-menu"), ask);
-        }
-        Frame open = PageHandling.await(context.boards().apply("counter")).orElseThrow();
-        Map<String, Object> params = new LinkedHashMap<>();
-        params.put("s", ask.screen());
-        params.put("form", form);
-        params.put("reading", readings.view(form.call(), status != 200, t));
-        params.put("rows", Words.of(context.parser().get().menu(), t));
-        params.put("head", FrameHead.of(open));
-        params.put("board", Pages.openOrders(open));
-        params.put("v", context.pages().counter(t));
-        params.put("kind", result.kind());
-        params.put("placed", result.placed());
-        params.put("number", result.number());
-        params.put("sentence", result.sentence());
-        return PageHandling.html(status, context.pages().render("counter/page", params));
     }
 }

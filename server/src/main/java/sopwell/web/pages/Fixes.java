@@ -60,8 +60,8 @@ final class Fixes {
                             .forEach(s -> fixes.add(forItem(text, refusal, s, parser)));
             case NO_ITEM, NO_WHAT, SIZE_MISSING, TOO_FEW ->
                     refusal.suggestions().forEach(s -> fixes.add(add(text, refusal, s)));
-            case SIZE_TWICE, QUANTITY_TWICE, WANTED_AND_REFUSED, CLASH -> keepOne(
-                    text, refusal, t, fixes);
+            case SIZE_TWICE, QUANTITY_TWICE, WANTED_AND_REFUSED, CLASH ->
+                    keepOne(text, refusal, t, fixes);
             case TOO_MANY ->
                     fixes.add(
                             new Fix(
@@ -85,8 +85,7 @@ final class Fixes {
 
     /** A size stands in for the word at fault, another item for the item that can't take it. */
     private static Fix forItem(String text, CallRefusal refusal, String by, CallParser parser) {
-        boolean item =
-                parser.read(by).spans().stream().anyMatch(s -> s.role() == Span.Role.ITEM);
+        boolean item = parser.read(by).spans().stream().anyMatch(s -> s.role() == Span.Role.ITEM);
         if (!item || refusal.otherColumn() == 0) {
             return replace(text, refusal, by);
         }

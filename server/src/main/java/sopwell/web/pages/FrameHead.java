@@ -14,7 +14,8 @@ import sopwell.web.live.Frame;
 public record FrameHead(
         String name, String epoch, long seq, long prev, long nowMs, String order, String columns) {
     static FrameHead of(Frame frame) {
-        String order = frame.board().rows().stream().map(Row::rowId).collect(Collectors.joining(" "));
+        String order =
+                frame.board().rows().stream().map(Row::rowId).collect(Collectors.joining(" "));
         String columns = "";
         if (frame.board() instanceof StationBoard board) {
             columns = board.columns().stream().map(c -> c.step()).collect(Collectors.joining(" "));

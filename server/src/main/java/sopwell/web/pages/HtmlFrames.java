@@ -1,8 +1,8 @@
 package sopwell.web.pages;
 
+import sopwell.web.T;
 import sopwell.web.live.Frame;
 import sopwell.web.live.FrameWriter;
-import sopwell.web.T;
 
 /** Writes frames as HTML in one language, with the same templates as the pages. Thread-safe. */
 public final class HtmlFrames implements FrameWriter {

@@ -28,8 +28,7 @@ final class MixRoutes {
 
     private Reply day(Ask ask) throws PageHandling.Interrupted {
         T t = ask.screen().t();
-        LocalDate now =
-                context.clock().instant().atZone(context.settings().zone()).toLocalDate();
+        LocalDate now = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
         Optional<MixPageData> newest =
                 PageHandling.await(
                         context.follower()

@@ -10,8 +10,8 @@ import sopwell.call.CallParser;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
-import sopwell.web.live.Frame;
 import sopwell.web.Texts;
+import sopwell.web.live.Frame;
 
 /**
  * What the screens need. Immutable; everything in it is thread-safe.

@@ -31,8 +31,7 @@ final class PageHandling {
 
     PageHandling(PageContext context) {
         this.context = context;
-        this.screens =
-                new Screens(context.texts(), context.settings(), context.assets().version());
+        this.screens = new Screens(context.texts(), context.settings(), context.assets().version());
     }
 
     /** Answers one request. */

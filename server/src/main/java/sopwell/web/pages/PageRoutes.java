@@ -37,11 +37,12 @@ public final class PageRoutes {
 
     private static Reply home(PageContext context, Ask ask) {
         List<Station> stations =
-                Optional.ofNullable(context.follower().menu()).map(Menu::stations).orElse(List.of());
+                Optional.ofNullable(context.follower().menu())
+                        .map(Menu::stations)
+                        .orElse(List.of());
         return PageHandling.html(
                 200,
-                context.pages()
-                        .render("home", Map.of("s", ask.screen(), "stations", stations)));
+                context.pages().render("home", Map.of("s", ask.screen(), "stations", stations)));
     }
 
     /** Files are in memory, so they are sent from the thread that asks. */

@@ -13,8 +13,8 @@ import sopwell.boards.CounterBoard;
 import sopwell.boards.PassBoard;
 import sopwell.boards.StationBoard;
 import sopwell.menu.Menu;
-import sopwell.web.live.Frame;
 import sopwell.web.T;
+import sopwell.web.live.Frame;
 
 /** Draws pages, fragments and frames from the templates. Thread-safe. */
 public final class Pages {
@@ -23,7 +23,8 @@ public final class Pages {
     private final AtomicReference<Known> widest = new AtomicReference<>(new Known("", Map.of()));
 
     /** The widest texts of columns, remembered for one menu. */
-    private record Known(String revision, Map<String, Map<String, List<StationView.Probe>>> byBoard) {}
+    private record Known(
+            String revision, Map<String, Map<String, List<StationView.Probe>>> byBoard) {}
 
     /**
      * Pages from templates that were compiled with the program.
@@ -102,7 +103,8 @@ public final class Pages {
         Map<String, List<StationView.Probe>> found = known.byBoard().get(key);
         if (found == null) {
             found = Probes.of(board, now, t);
-            Map<String, Map<String, List<StationView.Probe>>> more = new LinkedHashMap<>(known.byBoard());
+            Map<String, Map<String, List<StationView.Probe>>> more =
+                    new LinkedHashMap<>(known.byBoard());
             more.put(key, found);
             widest.set(new Known(now.revision(), more));
         }

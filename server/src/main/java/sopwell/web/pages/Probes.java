@@ -46,13 +46,16 @@ final class Probes {
     private static List<StationView.Probe> widest(List<StationView.Probe> all) {
         List<StationView.Probe> kept = new ArrayList<>();
         for (String tone : List.of("quiet", "strong", "refused")) {
-            all.stream().filter(p -> p.tone().equals(tone)).distinct().limit(KEPT).forEach(kept::add);
+            all.stream()
+                    .filter(p -> p.tone().equals(tone))
+                    .distinct()
+                    .limit(KEPT)
+                    .forEach(kept::add);
         }
         return kept;
     }
 
-    private static void add(
-            Menu menu, Step step, Item item, T t, List<StationView.Probe> all) {
+    private static void add(Menu menu, Step step, Item item, T t, List<StationView.Probe> all) {
         for (Step.Show show : step.shows()) {
             switch (show.what()) {
                 case ITEM -> all.add(probe(CellWord.Tone.STRONG, t.local(item.name())));

@@ -79,6 +79,12 @@ public final class Limits {
     /** How long a frame may take to leave, in milliseconds; a slower screen is cut off. */
     public static final long SOCKET_SEND_MILLIS_MAX = 5_000;
 
+    /**
+     * What the system may hold of what a connection has not taken yet, in bytes. Left to itself it
+     * would hold megabytes, and a slow screen would show what was true minutes ago.
+     */
+    public static final int SEND_BUFFER_BYTES = 65_536;
+
     /** A sign of life goes to every screen this often, in milliseconds. */
     public static final long BEAT_MILLIS = 2_000;
 

@@ -12,6 +12,7 @@ import java.net.InetSocketAddress;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.xnio.Options;
 import sopwell.Limits;
 import sopwell.menu.Lang;
 import sopwell.web.live.BoardHub;
@@ -57,13 +58,18 @@ public final class Server implements AutoCloseable {
         Texts texts = Texts.load();
         NotedRoutes routing = new NotedRoutes();
         routes.accept(routing);
-        routing.setFallbackHandler(
-                e -> refuse(e, Problem.of(ProblemKind.NOT_FOUND, texts.in(Languages.of(e)))));
+        HttpHandler absent =
+                e -> refuse(e, Problem.of(ProblemKind.NOT_FOUND, texts.in(Languages.of(e))));
+        routing.setFallbackHandler(absent);
         routing.setInvalidMethodHandler(e -> refuseMethod(e, routing.methods(e), texts));
+        HttpHandler live = LiveEndpoint.handler(hub, json, html);
         HttpHandler paths =
                 new PathHandler(routing)
                         .addPrefixPath(
-                                LiveEndpoint.PATH, LiveEndpoint.handler(hub, json, html));
+                                LiveEndpoint.PATH,
+                                e ->
+                                        (LiveEndpoint.isHandshake(e) ? live : absent)
+                                                .handleRequest(e));
         this.shutdown = new GracefulShutdownHandler(new Doors(paths, place.names(), texts));
         this.undertow = build(place, shutdown);
     }
@@ -105,6 +111,7 @@ public final class Server implements AutoCloseable {
     private static Undertow build(Place place, HttpHandler root) {
         return Undertow.builder()
                 .addHttpListener(place.port(), place.host(), root)
+                .setSocketOption(Options.SEND_BUFFER, Limits.SEND_BUFFER_BYTES)
                 .setServerOption(UndertowOptions.MAX_ENTITY_SIZE, Limits.BODY_DRAINED_BYTES_MAX)
                 .setServerOption(UndertowOptions.MAX_HEADER_SIZE, Limits.HEADER_BYTES_MAX)
                 .setServerOption(UndertowOptions.MAX_HEADERS, Limits.HEADERS_MAX)

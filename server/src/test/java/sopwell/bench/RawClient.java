@@ -3,6 +3,7 @@ package sopwell.bench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
@@ -24,7 +25,7 @@ final class RawClient implements AutoCloseable {
     private int read;
 
     RawClient(int port) throws IOException {
-        socket = new Socket("127.0.0.1", port);
+        socket = new Socket(InetAddress.getLoopbackAddress(), port);
         socket.setTcpNoDelay(true);
         in = socket.getInputStream();
         out = socket.getOutputStream();

@@ -107,10 +107,14 @@ public final class BoardHub implements AutoCloseable {
                 });
     }
 
-    /** The whole board goes out before the screen is on the list, so it is the first it gets. */
+    /**
+     * The others get what has changed before this screen is on the list, and it is on the list
+     * before it can answer: so the whole board is the first that it gets.
+     */
     private void welcome(Stand stand, Session session, Screen screen) {
-        sendWhole(stand, screen);
+        publish(screen.board(), stand);
         screens.put(session, screen);
+        sendWhole(stand, screen);
         if (!session.isOpen()) {
             screens.remove(session);
         }

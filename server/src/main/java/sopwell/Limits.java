@@ -55,6 +55,9 @@ public final class Limits {
     /** Parts that a station can bring back one after another. */
     public static final int BRING_BACK_PARTS_MAX = 50;
 
+    /** Orders that the pass can bring back after they were handed. */
+    public static final int LAST_HANDED_ORDERS_MAX = 5;
+
     /** Rows sent to one screen; what is below is counted, not sent. */
     public static final int BOARD_ROWS_MAX = 40;
 
@@ -66,4 +69,64 @@ public final class Limits {
 
     /** The service time a menu may state for one build step, in seconds. */
     public static final int STEP_SECONDS_MAX = 3_600;
+
+    /** Screens connected at once. */
+    public static final int SCREENS_MAX = 6_000;
+
+    /** What a screen may say in one message, in bytes. */
+    public static final int SOCKET_TEXT_BYTES_MAX = 8_192;
+
+    /** How long a frame may take to leave, in milliseconds; a slower screen is cut off. */
+    public static final long SOCKET_SEND_MILLIS_MAX = 5_000;
+
+    /**
+     * What the system may hold of what a connection has not taken yet, in bytes. Left to itself it
+     * would hold megabytes, and a slow screen would show what was true minutes ago.
+     */
+    public static final int SEND_BUFFER_BYTES = 65_536;
+
+    /** A sign of life goes to every screen this often, in milliseconds. */
+    public static final long BEAT_MILLIS = 2_000;
+
+    /** Every screen is asked whether it is there this often, in milliseconds. */
+    public static final long PING_MILLIS = 3_000;
+
+    /** A screen not heard from for so long is taken off the list, in milliseconds. */
+    public static final long PONG_MILLIS_MAX = 9_000;
+
+    /** The body of a request, in bytes. */
+    public static final long BODY_BYTES_MAX = 65_536;
+
+    /**
+     * How much of a body that is too large is taken in and thrown away, in bytes, so that its sender
+     * reads the refusal rather than a broken connection.
+     */
+    public static final long BODY_DRAINED_BYTES_MAX = 1_048_576;
+
+    /** All headers of a request, in bytes. */
+    public static final int HEADER_BYTES_MAX = 16_384;
+
+    /** Headers of a request. */
+    public static final int HEADERS_MAX = 50;
+
+    /** Query parameters of a request. */
+    public static final int PARAMETERS_MAX = 100;
+
+    /** Cookies of a request. */
+    public static final int COOKIES_MAX = 10;
+
+    /** How long a request's head may take to arrive, in milliseconds. */
+    public static final int HEAD_MILLIS_MAX = 5_000;
+
+    /** How long a connection may stay without a request, in milliseconds. */
+    public static final int NO_REQUEST_MILLIS_MAX = 15_000;
+
+    /** How long a request may wait for the desk, in milliseconds. */
+    public static final long ANSWER_MILLIS_MAX = 5_000;
+
+    /** How deep JSON may nest. */
+    public static final int JSON_DEPTH_MAX = 20;
+
+    /** Open orders in one answer. */
+    public static final int LISTED_ORDERS_MAX = 1_000;
 }

@@ -1,7 +1,6 @@
 package sopwell.kitchen;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
@@ -201,8 +200,7 @@ public final class Kitchen {
 
     private void put(Part part) {
         uncount(part.id());
-        byOrder.computeIfAbsent(part.id().order(), o -> new LinkedHashMap<>())
-                .put(part.id(), part);
+        byOrder.computeIfAbsent(part.id().order(), o -> new LinkedHashMap<>()).put(part.id(), part);
         TreeMap<PartId, Part> sight =
                 inSight.computeIfAbsent(part.id().station(), s -> new TreeMap<>(BY_AGE));
         if (part.isDone()) {

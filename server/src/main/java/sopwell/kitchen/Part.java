@@ -70,35 +70,18 @@ public record Part(
     Part changed(Making now, String newName) {
         Making first = before.orElse(making);
         Optional<Making> unseen = first.equals(now) ? Optional.empty() : Optional.of(first);
-        return new Part(
-                id, number, newName, now, unseen, false, placedAtMs, startedAtMs, 0);
+        return new Part(id, number, newName, now, unseen, false, placedAtMs, startedAtMs, 0);
     }
 
     /** The same work under what the order says now. */
     Part remade(Making now, String newName) {
         return new Part(
-                id,
-                number,
-                newName,
-                now,
-                before,
-                cancelled,
-                placedAtMs,
-                startedAtMs,
-                upAtMs);
+                id, number, newName, now, before, cancelled, placedAtMs, startedAtMs, upAtMs);
     }
 
     private Part with(
             Optional<Making> newBefore, boolean newCancelled, long newStarted, long newUp) {
         return new Part(
-                id,
-                number,
-                name,
-                making,
-                newBefore,
-                newCancelled,
-                placedAtMs,
-                newStarted,
-                newUp);
+                id, number, name, making, newBefore, newCancelled, placedAtMs, newStarted, newUp);
     }
 }

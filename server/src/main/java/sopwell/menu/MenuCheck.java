@@ -32,53 +32,49 @@ public final class MenuCheck {
     }
 
     private static void ids(MenuParts parts, Faults faults) {
-        unique("/stations", "station", parts.stations(), Station::id, faults);
-        unique("/steps", "step", parts.steps(), Step::id, faults);
-        unique("/groups", "group", parts.groups(), Group::id, faults);
-        unique("/items", "item", parts.items(), Item::id, faults);
-        Set<String> options = new HashSet<>();
+        Ids.fresh("station").check("/stations", parts.stations(), Station::id, faults);
+        Ids.fresh("step").check("/steps", parts.steps(), Step::id, faults);
+        Ids.fresh("group").check("/groups", parts.groups(), Group::id, faults);
+        Ids.fresh("item").check("/items", parts.items(), Item::id, faults);
+        Ids options = Ids.fresh("option");
         for (int g = 0; g < parts.groups().size(); g++) {
             Group group = parts.groups().get(g);
             String place = "/groups/" + g;
-            unique(place + "/options", "option", options, group.options(), Option::id, faults);
-            unique(place + "/bundles", "option", options, group.bundles(), Bundle::id, faults);
+            options.check(place + "/options", group.options(), Option::id, faults);
+            options.check(place + "/bundles", group.bundles(), Bundle::id, faults);
         }
         for (int i = 0; i < parts.items().size(); i++) {
             List<Size> sizes = parts.items().get(i).sizes();
-            unique("/items/" + i + "/sizes", "size", sizes, Size::id, faults);
+            Ids.fresh("size").check("/items/" + i + "/sizes", sizes, Size::id, faults);
         }
         if (parts.items().isEmpty()) {
             faults.add("/items", "The menu sells nothing.", "A menu has at least one item.");
         }
     }
 
-    private static <T> void unique(
-            String place, String what, List<T> entries, Function<T, String> id, Faults faults) {
-        unique(place, what, new HashSet<>(), entries, id, faults);
-    }
+    /** The ids that entries of one kind have taken so far. */
+    private record Ids(String what, Set<String> taken) {
+        static Ids fresh(String what) {
+            return new Ids(what, new HashSet<>());
+        }
 
-    private static <T> void unique(
-            String place,
-            String what,
-            Set<String> taken,
-            List<T> entries,
-            Function<T, String> id,
-            Faults faults) {
-        for (int n = 0; n < entries.size(); n++) {
-            String own = id.apply(entries.get(n));
-            String here = place + "/" + n + "/id";
-            if (!ID.matcher(own).matches()) {
-                faults.add(
-                        here,
-                        "\"" + own + "\" is no id.",
-                        "An id is 1 to "
-                                + Limits.ID_CHARS_MAX
-                                + " of the characters a to z, 0 to 9 and -.");
-            } else if (!taken.add(own)) {
-                faults.add(
-                        here,
-                        "Another " + what + " has the id \"" + own + "\" already.",
-                        "Give each " + what + " an id of its own.");
+        <T> void check(String place, List<T> entries, Function<T, String> id, Faults faults) {
+            for (int n = 0; n < entries.size(); n++) {
+                String own = id.apply(entries.get(n));
+                String here = place + "/" + n + "/id";
+                if (!ID.matcher(own).matches()) {
+                    faults.add(
+                            here,
+                            "\"" + own + "\" is no id.",
+                            "An id is 1 to "
+                                    + Limits.ID_CHARS_MAX
+                                    + " of the characters a to z, 0 to 9 and -.");
+                } else if (!taken.add(own)) {
+                    faults.add(
+                            here,
+                            "Another " + what + " has the id \"" + own + "\" already.",
+                            "Give each " + what + " an id of its own.");
+                }
             }
         }
     }
@@ -122,10 +118,7 @@ public final class MenuCheck {
         for (int n = 0; n < names.size(); n++) {
             if (!seen.add(names.get(n))) {
                 String name = names.get(n).toString();
-                faults.add(
-                        place + "/" + n,
-                        "\"" + name + "\" stands here twice.",
-                        "Name it once.");
+                faults.add(place + "/" + n, "\"" + name + "\" stands here twice.", "Name it once.");
             }
         }
     }

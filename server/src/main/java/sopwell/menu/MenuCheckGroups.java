@@ -31,7 +31,10 @@ final class MenuCheckGroups {
         if (group.chooseMin() > group.chooseMax()) {
             faults.add(
                     place + "/choose",
-                    "At least " + group.chooseMin() + " but at most " + group.chooseMax()
+                    "At least "
+                            + group.chooseMin()
+                            + " but at most "
+                            + group.chooseMax()
                             + " can't be chosen.",
                     "\"min\" is not more than \"max\".");
         }

@@ -15,8 +15,7 @@ final class MenuCheckItems {
             defaultSize(place, item, faults);
             for (int g = 0; g < item.groups().size(); g++) {
                 if (!groups.contains(item.groups().get(g))) {
-                    faults.unknown(
-                            place + "/groups/" + g, "group", item.groups().get(g), groups);
+                    faults.unknown(place + "/groups/" + g, "group", item.groups().get(g), groups);
                 }
             }
             MenuCheck.repeats(place + "/groups", item.groups(), faults);

@@ -62,8 +62,11 @@ final class MenuCheckSteps {
             } else if (parts.items().stream().noneMatch(i -> meets(i, step, show.group()))) {
                 faults.add(
                         here,
-                        "No item that has the step \"" + step.id() + "\" has the group \""
-                                + show.group() + "\".",
+                        "No item that has the step \""
+                                + step.id()
+                                + "\" has the group \""
+                                + show.group()
+                                + "\".",
                         "Leave it out, or give such an item that group.");
             }
         }
@@ -127,7 +130,10 @@ final class MenuCheckSteps {
             if (!named) {
                 faults.add(
                         place + "/steps",
-                        "At \"" + station + "\" no step of \"" + item.id()
+                        "At \""
+                                + station
+                                + "\" no step of \""
+                                + item.id()
                                 + "\" says what is made.",
                         "At each station one of an item's steps shows \"item\".");
             }

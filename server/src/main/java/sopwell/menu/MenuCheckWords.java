@@ -85,8 +85,11 @@ final class MenuCheckWords {
             if (counts && !marks.equals(said.marks()) && reported.add(said.place())) {
                 faults.add(
                         said.place(),
-                        "\"" + said.written() + "\" can also be read word by word, for \""
-                                + item.id() + "\", and then means something else.",
+                        "\""
+                                + said.written()
+                                + "\" can also be read word by word, for \""
+                                + item.id()
+                                + "\", and then means something else.",
                         "Use a phrase whose words mean nothing on their own here.");
             }
         }

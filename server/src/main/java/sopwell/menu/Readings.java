@@ -12,8 +12,8 @@ import sopwell.menu.Vocabulary.Said;
 /**
  * The ways in which a phrase can be read as several others, for one item. Immutable.
  *
- * <p>Only readings that the item could be made by count: two options of a group that allows one,
- * or two sizes, are no reading of anything.
+ * <p>Only readings that the item could be made by count: two options of a group that allows one, or
+ * two sizes, are no reading of anything.
  */
 final class Readings {
     /** Enough to find a clash; a phrase with more readings than this has one for certain. */
@@ -51,6 +51,9 @@ final class Readings {
         from.get(words.length).add(Set.of());
         for (int i = words.length - 1; i >= 0; i--) {
             for (int end = words.length; end > i; end--) {
+                if (from.get(end).isEmpty()) {
+                    continue; // What would follow can't be read, so this needs no look.
+                }
                 boolean whole = i == 0 && end == words.length;
                 for (Set<String> head : whole ? refusals(words) : heads(words, i, end)) {
                     join(head, from.get(end), from.get(i));

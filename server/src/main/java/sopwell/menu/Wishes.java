@@ -108,8 +108,8 @@ public final class Wishes {
 
     private static Optional<WishFault> groupFault(Group group, Wish wish) {
         Set<String> chosen = chosen(group, wish);
-        List<String> said = group.options().stream().map(Option::id)
-                .filter(wish.options()::contains).toList();
+        List<String> said =
+                group.options().stream().map(Option::id).filter(wish.options()::contains).toList();
         if (wish.emptied().contains(group.id()) && !said.isEmpty()) {
             return fault(Why.NONE_AND_SOME, group.id(), said.get(0));
         }

@@ -18,7 +18,7 @@ public final class Words {
     private Words() {}
 
     /**
-     * A word or phrase in the form in which it is compared. {@code "  Bañado  DOBLE "} is {@code
+     * A word or phrase in the form in which it is compared. {@code " Bañado DOBLE "} is {@code
      * "banado doble"}.
      */
     public static String normal(String text) {

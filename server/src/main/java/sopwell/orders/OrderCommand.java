@@ -67,12 +67,7 @@ public sealed interface OrderCommand {
      * @param reason why, or empty
      */
     record Change(
-            String order,
-            int version,
-            String name,
-            boolean toGo,
-            List<Asked> lines,
-            String reason)
+            String order, int version, String name, boolean toGo, List<Asked> lines, String reason)
             implements OrderCommand {
         public Change {
             lines = List.copyOf(lines);

@@ -2,6 +2,7 @@ package sopwell.orders;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import sopwell.log.Event;
 import sopwell.money.Totals;
 
@@ -20,6 +21,11 @@ public sealed interface OrderEvent extends Event {
 
     /** This event's kind. */
     Kind kind();
+
+    /** The id of the order that it happened to, if it happened to one. */
+    default Optional<String> about() {
+        return Optional.empty();
+    }
 
     /**
      * A business day begins, or goes on after it was closed too early.
@@ -82,6 +88,11 @@ public sealed interface OrderEvent extends Event {
         public Kind kind() {
             return Kind.PLACED;
         }
+
+        @Override
+        public Optional<String> about() {
+            return Optional.of(order);
+        }
     }
 
     /**
@@ -109,6 +120,11 @@ public sealed interface OrderEvent extends Event {
         public Kind kind() {
             return Kind.CHANGED;
         }
+
+        @Override
+        public Optional<String> about() {
+            return Optional.of(order);
+        }
     }
 
     /** A whole order is cancelled; the reason is never empty. */
@@ -116,6 +132,11 @@ public sealed interface OrderEvent extends Event {
         @Override
         public Kind kind() {
             return Kind.VOIDED;
+        }
+
+        @Override
+        public Optional<String> about() {
+            return Optional.of(order);
         }
     }
 
@@ -125,6 +146,11 @@ public sealed interface OrderEvent extends Event {
         public Kind kind() {
             return Kind.HANDED;
         }
+
+        @Override
+        public Optional<String> about() {
+            return Optional.of(order);
+        }
     }
 
     /** The handing over is undone. */
@@ -132,6 +158,11 @@ public sealed interface OrderEvent extends Event {
         @Override
         public Kind kind() {
             return Kind.BROUGHT_BACK;
+        }
+
+        @Override
+        public Optional<String> about() {
+            return Optional.of(order);
         }
     }
 }

@@ -23,7 +23,8 @@ public final class OrderRules {
             case OPEN_DAY ->
                     orders.isDayOpen()
                             ? Decision.accepted()
-                            : Decision.accepted(Days.opening(orders, with.settings(), with.nowMs()));
+                            : Decision.accepted(
+                                    Days.opening(orders, with.settings(), with.nowMs()));
             case CLOSE_DAY -> closeDay(orders);
             case CUT_DAY ->
                     Days.isPastCut(orders, with.nowMs())
@@ -206,8 +207,7 @@ public final class OrderRules {
             if (!item.days().isEmpty() && !item.days().contains(today)) {
                 List<String> days =
                         item.days().stream().map(d -> d.name().toLowerCase(Locale.ROOT)).toList();
-                return Optional.of(
-                        Refusal.of(Reason.NOT_TODAY, item.id(), String.join(",", days)));
+                return Optional.of(Refusal.of(Reason.NOT_TODAY, item.id(), String.join(",", days)));
             }
         }
         return Optional.empty();
@@ -216,8 +216,7 @@ public final class OrderRules {
     /** Whether a menu makes exactly this; it may have changed since the call was read. */
     private static boolean isOn(Menu menu, Selection selection) {
         Wish wish = Wishes.asked(menu, selection);
-        return Wishes.fault(menu, wish).isEmpty()
-                && Wishes.select(menu, wish).equals(selection);
+        return Wishes.fault(menu, wish).isEmpty() && Wishes.select(menu, wish).equals(selection);
     }
 
     private static Totals totals(List<OrderLine> lines, Deciding with) {

@@ -1,15 +1,18 @@
 package sopwell.orders;
 
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import sopwell.Check;
+import sopwell.Limits;
 
 /** The orders of the newest business day. Not thread-safe: its owner is one thread. */
 public final class Orders {
@@ -20,6 +23,7 @@ public final class Orders {
     private final Map<String, Order> orders = new LinkedHashMap<>();
     private final Map<Integer, Order> openByNumber = new HashMap<>();
     private final TreeMap<String, Order> open = new TreeMap<>(BY_AGE);
+    private final Deque<String> lastHanded = new ArrayDeque<>();
     private LocalDate date;
     private boolean dayOpen;
     private long cutAtMs;
@@ -40,8 +44,16 @@ public final class Orders {
                 OrderEvent.OrderVoided voided = (OrderEvent.OrderVoided) event;
                 put(get(voided.order()).voided(voided));
             }
-            case HANDED -> put(get(((OrderEvent.OrderHanded) event).order()).handed(atMs));
-            case BROUGHT_BACK -> put(get(((OrderEvent.OrderBroughtBack) event).order()).handed(0));
+            case HANDED -> {
+                Order handed = get(((OrderEvent.OrderHanded) event).order()).handed(atMs);
+                put(handed);
+                rememberHanded(handed.id());
+            }
+            case BROUGHT_BACK -> {
+                Order back = get(((OrderEvent.OrderBroughtBack) event).order()).handed(0);
+                put(back);
+                lastHanded.remove(back.id());
+            }
         }
     }
 
@@ -67,6 +79,16 @@ public final class Orders {
     /** The orders that guests still wait for, oldest first. */
     public Collection<Order> open() {
         return Collections.unmodifiableCollection(open.values());
+    }
+
+    /** The orders that guests still wait for, newest first. */
+    public Collection<Order> openNewestFirst() {
+        return Collections.unmodifiableCollection(open.descendingMap().values());
+    }
+
+    /** The orders handed last, newest first; only a few are remembered. */
+    public Collection<Order> lastHanded() {
+        return lastHanded.stream().map(orders::get).toList();
     }
 
     public int openCount() {
@@ -118,6 +140,7 @@ public final class Orders {
     private void closeDay() {
         Check.that(dayOpen, "only an open day closes");
         dayOpen = false;
+        lastHanded.clear();
         openByNumber.clear();
         open.clear();
     }
@@ -138,6 +161,13 @@ public final class Orders {
             open.put(order.id(), order);
         } else if (open.remove(order.id()) != null) {
             openByNumber.remove(order.number());
+        }
+    }
+
+    private void rememberHanded(String id) {
+        lastHanded.addFirst(id);
+        if (lastHanded.size() > Limits.LAST_HANDED_ORDERS_MAX) {
+            lastHanded.removeLast();
         }
     }
 

@@ -25,11 +25,7 @@ final class EventCodec {
         return name.get();
     }
 
-    /**
-     * An event's body in its newest version, as JSON in UTF-8.
-     *
-     * @throws LogFault when a text in it can't be written as UTF-8
-     */
+    /** An event's body in its newest version, as JSON in UTF-8. */
     static byte[] encode(Event event) {
         try {
             return BodyWriter.bytes(body -> write(body, event));
@@ -50,13 +46,23 @@ final class EventCodec {
                         .orElseThrow(
                                 () ->
                                         new LogFault(
-                                                "Event " + seq + " is a \"" + written
+                                                "Event "
+                                                        + seq
+                                                        + " is a \""
+                                                        + written
                                                         + "\", which this Sopwell does not"
                                                         + " know: a newer one wrote it."));
         if (version < 1 || version > name.version()) {
             throw new LogFault(
-                    "Event " + seq + " is a \"" + written + "\" of version " + version
-                            + "; this Sopwell reads up to version " + name.version() + ".");
+                    "Event "
+                            + seq
+                            + " is a \""
+                            + written
+                            + "\" of version "
+                            + version
+                            + "; this Sopwell reads up to version "
+                            + name.version()
+                            + ".");
         }
         try (BodyReader reader = new BodyReader(body)) {
             Event event = read(reader, name);

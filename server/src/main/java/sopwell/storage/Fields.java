@@ -132,8 +132,7 @@ final class Fields {
         tooMany(at(field), node.size());
         for (Map.Entry<String, JsonNode> next : node.properties()) {
             String here = JsonTree.under(at(field), next.getKey());
-            long number =
-                    number(next.getValue(), here, Integer.MIN_VALUE, Integer.MAX_VALUE);
+            long number = number(next.getValue(), here, Integer.MIN_VALUE, Integer.MAX_VALUE);
             numbers.put(next.getKey(), (int) number);
         }
         return numbers;

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -63,11 +64,24 @@ final class JsonTree {
                         "The file holds one JSON object and nothing else.");
             }
             return Optional.of(root);
+        } catch (StreamConstraintsException e) {
+            faults.add(
+                    "",
+                    "The file is nested too deeply, or a text or number in it is too long.",
+                    "At most "
+                            + DEPTH_MAX
+                            + " brackets stand in one another, and a text has at most "
+                            + TEXT_CHARS_MAX
+                            + " characters.");
+            return Optional.empty();
         } catch (JsonProcessingException e) {
             faults.add(
                     "",
-                    "This is no JSON at " + place(e.getLocation()) + ": "
-                            + e.getOriginalMessage() + ".",
+                    "This is no JSON at "
+                            + place(e.getLocation())
+                            + ": "
+                            + e.getOriginalMessage()
+                            + ".",
                     "Look for a missing comma, quote or bracket there or just before.");
             return Optional.empty();
         } catch (IOException e) {

@@ -17,8 +17,7 @@ final class KitchenBodies {
         String written = body.text("part");
         PartId part =
                 PartId.read(written)
-                        .orElseThrow(
-                                () -> new BodyReader.Unreadable(written + " names no part"));
+                        .orElseThrow(() -> new BodyReader.Unreadable(written + " names no part"));
         return switch (kind) {
             case STARTED -> new KitchenEvent.PartStarted(part);
             case UP -> new KitchenEvent.PartUp(part);

@@ -13,7 +13,6 @@ import sopwell.menu.Faults;
 import sopwell.menu.Group;
 import sopwell.menu.Item;
 import sopwell.menu.LocalText;
-import sopwell.menu.Menu;
 import sopwell.menu.MenuCheck;
 import sopwell.menu.MenuFault;
 import sopwell.menu.MenuParts;
@@ -27,9 +26,9 @@ import sopwell.menu.Step;
  * Reads a menu from JSON. Stateless.
  *
  * <p>A menu is read in two rounds, and each finds everything that it can find: first whether the
- * fields are there and of the right type, then whether they mean anything ({@link MenuCheck}).
- * The second round waits for the first to be clean, because a missing field would look like many
- * faults of meaning.
+ * fields are there and of the right type, then whether they mean anything ({@link MenuCheck}). The
+ * second round waits for the first to be clean, because a missing field would look like many faults
+ * of meaning.
  */
 public final class MenuReader {
     private static final List<String> WEEKDAYS =

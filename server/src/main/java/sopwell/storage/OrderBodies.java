@@ -66,8 +66,7 @@ final class OrderBodies {
         };
     }
 
-    private static void placed(BodyWriter body, OrderEvent.OrderPlaced placed)
-            throws IOException {
+    private static void placed(BodyWriter body, OrderEvent.OrderPlaced placed) throws IOException {
         body.text("order", placed.order());
         body.number("number", placed.number());
         body.textIfAny("name", placed.name());

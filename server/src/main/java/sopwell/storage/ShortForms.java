@@ -19,7 +19,13 @@ final class ShortForms {
 
     /** The words of an entry, its short forms behind them. */
     List<String> words(Fields fields) {
+        int before = fields.faults().found().size();
         List<String> words = new ArrayList<>(fields.texts("words"));
+        boolean readable = fields.faults().found().size() == before;
+        if (readable && words.isEmpty()) {
+            fields.faults()
+                    .add(fields.at("words"), "There is no word for it.", "Give at least one word.");
+        }
         wordCounts.put(fields.at("words"), words.size());
         words.addAll(fields.textsOr("short"));
         return words;

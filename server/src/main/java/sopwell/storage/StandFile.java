@@ -47,18 +47,14 @@ public final class StandFile {
         int numberMax =
                 fields.has("orderNumberMax")
                         ? within(
-                                fields,
-                                "orderNumberMax",
-                                NUMBER_LEAST_MAX,
-                                Limits.ORDER_NUMBER_MAX)
+                                fields, "orderNumberMax", NUMBER_LEAST_MAX, Limits.ORDER_NUMBER_MAX)
                         : Limits.ORDER_NUMBER_DEFAULT_MAX;
         fields.close();
         if (!faults.isEmpty()) {
             return new StandReading(Optional.empty(), faults.found());
         }
         StandSettings settings =
-                new StandSettings(
-                        stand, name, zone, cutHour, new TaxRule(rate), target, numberMax);
+                new StandSettings(stand, name, zone, cutHour, new TaxRule(rate), target, numberMax);
         return new StandReading(Optional.of(settings), faults.found());
     }
 

@@ -1,0 +1,67 @@
+package sopwell;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** What the command line asks for. Belongs to the start-up thread. */
+@Command(
+        name = "sopwell",
+        mixinStandardHelpOptions = true,
+        version = "Sopwell 0.1.0",
+        description = "Takes a stand's calls to its kitchen, and counts what was made.",
+        synopsisSubcommandLabel = "serve")
+final class Config {
+    /** What an empty data folder is filled with. */
+    enum StartWith {
+        demo,
+        menu,
+        nothing
+    }
+
+    /** {@code sopwell serve}. */
+    @Command(
+            name = "serve",
+            mixinStandardHelpOptions = true,
+            description = "Runs the stand until it is stopped.")
+    static final class Serve {
+        @Option(
+                names = "--data",
+                paramLabel = "DIR",
+                defaultValue = "sopwell-data",
+                description = "The folder that holds the stand: ${DEFAULT-VALUE}.")
+        Path data;
+
+        @Option(
+                names = "--host",
+                paramLabel = "HOST",
+                defaultValue = "127.0.0.1",
+                description = "The address to listen on: ${DEFAULT-VALUE}, this machine alone.")
+        String host;
+
+        @Option(
+                names = "--port",
+                paramLabel = "PORT",
+                defaultValue = "8080",
+                description = "The port: ${DEFAULT-VALUE}; 0 picks a free one.")
+        int port;
+
+        @Option(
+                names = "--name",
+                paramLabel = "NAME",
+                description = "A further name by which screens call this machine; may be repeated.")
+        List<String> names = new ArrayList<>();
+
+        @Option(
+                names = "--start-with",
+                paramLabel = "WHAT",
+                defaultValue = "menu",
+                description =
+                        "Fills an empty folder: demo (a lunch under way), menu (the demo's menu"
+                                + " alone), nothing (menu.json and stand.json must be there):"
+                                + " ${DEFAULT-VALUE}.")
+        StartWith startWith;
+    }
+}

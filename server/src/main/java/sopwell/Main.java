@@ -1,0 +1,63 @@
+package sopwell;
+
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+import sopwell.log.LogFault;
+
+/** The program: reads the command line and runs what it asks for. */
+public final class Main {
+    private static final int EXIT_OK = 0;
+    private static final int EXIT_REFUSED = 2;
+    private static final Logger LOGGER = Logger.getLogger(Main.class.getName());
+
+    private Main() {}
+
+    /** Ends with 0 when stopped, 2 when what was asked for can't be done. */
+    public static void main(String[] args) throws InterruptedException {
+        int code = run(args);
+        if (code != EXIT_OK) {
+            System.exit(code);
+        }
+    }
+
+    private static int run(String[] args) throws InterruptedException {
+        Config.Serve serve = new Config.Serve();
+        CommandLine line = new CommandLine(new Config()).addSubcommand(serve);
+        try {
+            ParseResult parsed = line.parseArgs(args);
+            if (CommandLine.printHelpIfRequested(parsed)) {
+                return EXIT_OK;
+            }
+            if (!parsed.hasSubcommand()) {
+                line.usage(System.err);
+                return EXIT_REFUSED;
+            }
+            return serve(serve);
+        } catch (CommandLine.ParameterException wrong) {
+            System.err.println(wrong.getMessage());
+            wrong.getCommandLine().usage(System.err);
+            return EXIT_REFUSED;
+        }
+    }
+
+    private static int serve(Config.Serve asked) throws InterruptedException {
+        RunningStand stand;
+        try {
+            stand = RunningStand.start(asked);
+        } catch (StartRefused refused) {
+            System.err.println(refused.getMessage());
+            return EXIT_REFUSED;
+        } catch (LogFault fault) {
+            LOGGER.log(Level.FINE, "start refused", fault);
+            System.err.println(fault.getMessage());
+            return EXIT_REFUSED;
+        }
+        Thread closer = new Thread(stand::close, "closer");
+        Runtime.getRuntime().addShutdownHook(closer);
+        System.out.println("listening on " + stand.address());
+        stand.awaitClosed();
+        return EXIT_OK;
+    }
+}

@@ -1,0 +1,166 @@
+package sopwell;
+
+import jakarta.servlet.ServletException;
+import java.time.InstantSource;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import sopwell.demo.DemoLunch;
+import sopwell.desk.Desk;
+import sopwell.desk.Follower;
+import sopwell.desk.MenuShelf;
+import sopwell.desk.StandCommand;
+import sopwell.log.EventLog;
+import sopwell.menu.Lang;
+import sopwell.menu.Menu;
+import sopwell.orders.OrderCommand;
+import sopwell.orders.StandSettings;
+import sopwell.storage.DataFolder;
+import sopwell.web.Server;
+import sopwell.web.api.JsonFrames;
+import sopwell.web.live.BoardHub;
+import sopwell.web.live.FrameWriter;
+
+/**
+ * A stand that is open for requests: everything is made here, in the order in which it needs each
+ * other, and closed the other way round. Thread-safe.
+ */
+final class RunningStand implements AutoCloseable {
+    private final DataFolder folder;
+    private final EventLog log;
+    private final Desk desk;
+    private final Follower follower;
+    private final Server server;
+    private final String host;
+    private final ScheduledExecutorService ticks =
+            Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "ticks"));
+    private final Future<?> cuts;
+    private final CountDownLatch closed = new CountDownLatch(1);
+    private final AtomicBoolean closing = new AtomicBoolean();
+
+    private RunningStand(DataFolder folder, Config.Serve asked, StandSettings settings, Menu menu)
+            throws StartRefused {
+        InstantSource clock = InstantSource.system();
+        this.folder = folder;
+        this.host = asked.host;
+        this.log = folder.openLog(settings.stand());
+        if (asked.startWith == Config.StartWith.demo && log.lastSeq() == 0) {
+            DemoLunch.play(log, settings, menu, clock.millis());
+        }
+        this.follower = new Follower(log, settings);
+        this.desk = new Desk(log, settings, clock, follower::follow);
+        adopt(menu);
+        BoardHub hub = new BoardHub(follower, log.epoch(), clock, System::nanoTime);
+        StandRoutes routes =
+                new StandRoutes(log, settings, desk, follower, hub, new MenuShelf(log), clock);
+        Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
+        for (Lang lang : Lang.values()) {
+            html.put(lang, routes.html(lang));
+        }
+        try {
+            this.server =
+                    new Server(
+                            new Server.Place(asked.host, asked.port, names(asked)),
+                            routes::add,
+                            hub,
+                            new JsonFrames(),
+                            html);
+        } catch (ServletException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+        listen(asked);
+        this.cuts = ticks.scheduleWithFixedDelay(this::cutDay, 1, 30, TimeUnit.SECONDS);
+    }
+
+    /**
+     * Starts a stand.
+     *
+     * @throws StartRefused when the folder or the address can't be used as they are
+     */
+    static RunningStand start(Config.Serve asked) throws StartRefused {
+        DataFolder folder = DataFolder.open(asked.data);
+        StandFolder.fillIfEmpty(folder, asked.startWith);
+        return new RunningStand(
+                folder, asked, StandFolder.settings(folder), StandFolder.menu(folder));
+    }
+
+    /** Where a browser finds it. */
+    String address() {
+        return "http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + server.port();
+    }
+
+    void awaitClosed() throws InterruptedException {
+        closed.await();
+    }
+
+    /** The network first, the log last. */
+    @Override
+    public void close() {
+        if (!closing.compareAndSet(false, true)) {
+            return;
+        }
+        cuts.cancel(false);
+        ticks.shutdown();
+        server.close();
+        desk.close();
+        follower.close();
+        log.close();
+        folder.close();
+        closed.countDown();
+    }
+
+    private void listen(Config.Serve asked) throws StartRefused {
+        try {
+            server.start();
+        } catch (RuntimeException taken) {
+            desk.close();
+            follower.close();
+            log.close();
+            folder.close();
+            throw new StartRefused(
+                    "Can't listen on "
+                            + asked.host
+                            + " port "
+                            + asked.port
+                            + ": "
+                            + Optional.ofNullable(taken.getCause()).orElse(taken).getMessage()
+                            + ". Choose another with --port, or 0 for any free one.");
+        }
+    }
+
+    private void adopt(Menu menu) {
+        String key = "menu-" + menu.revision() + "-" + log.lastSeq();
+        desk.submit(key, key, new StandCommand.AdoptMenu(menu)).join();
+        follower.ask(stand -> stand.menu().revision()).join();
+    }
+
+    /** A day that nobody closed is closed at the cut hour, also when no guest comes. */
+    private void cutDay() {
+        boolean due =
+                follower.ask(
+                                stand ->
+                                        stand.orders().isDayOpen()
+                                                && InstantSource.system().millis()
+                                                        >= stand.orders().cutAtMs())
+                        .join();
+        if (due) {
+            String key = "cut-" + log.lastSeq();
+            desk.submit(key, key, new StandCommand.ForOrders(new OrderCommand.CutDay())).join();
+        }
+    }
+
+    private static Set<String> names(Config.Serve asked) {
+        Set<String> names = new TreeSet<>(Set.of("localhost", "127.0.0.1", "[::1]"));
+        names.add(asked.host.toLowerCase(java.util.Locale.ROOT));
+        asked.names.forEach(name -> names.add(name.toLowerCase(java.util.Locale.ROOT)));
+        return names;
+    }
+}

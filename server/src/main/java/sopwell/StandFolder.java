@@ -1,0 +1,73 @@
+package sopwell;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import sopwell.menu.Menu;
+import sopwell.menu.MenuFault;
+import sopwell.orders.StandSettings;
+import sopwell.storage.DataFolder;
+import sopwell.storage.MenuReader;
+import sopwell.storage.MenuReading;
+import sopwell.storage.StandFile;
+import sopwell.storage.StandReading;
+
+/** Fills a data folder for the first time and reads what it holds. Stateless. */
+final class StandFolder {
+    private StandFolder() {}
+
+    /** Puts the demo's settings and menu into an empty folder, unless told otherwise. */
+    static void fillIfEmpty(DataFolder folder, Config.StartWith with) {
+        boolean empty = folder.stand().isEmpty() && folder.menu().isEmpty() && !folder.hasLog();
+        if (empty && with != Config.StartWith.nothing) {
+            folder.putStand(resource("/demo/stand.json"));
+            folder.putMenu(resource("/demo/menu.json"));
+        }
+    }
+
+    static StandSettings settings(DataFolder folder) throws StartRefused {
+        byte[] json = folder.stand().orElseThrow(() -> missing(folder, "stand.json"));
+        StandReading reading = StandFile.read(json);
+        if (!reading.faults().isEmpty()) {
+            throw faults("stand.json", reading.faults());
+        }
+        return reading.settings().orElseThrow();
+    }
+
+    static Menu menu(DataFolder folder) throws StartRefused {
+        byte[] json = folder.menu().orElseThrow(() -> missing(folder, "menu.json"));
+        MenuReading reading = MenuReader.read(json);
+        if (!reading.faults().isEmpty()) {
+            throw faults("menu.json", reading.faults());
+        }
+        return reading.menu().orElseThrow();
+    }
+
+    private static StartRefused missing(DataFolder folder, String file) {
+        return new StartRefused(
+                "There is no "
+                        + file
+                        + " in "
+                        + folder.path()
+                        + ". Put one there, or start an empty folder with --start-with menu.");
+    }
+
+    private static StartRefused faults(String file, List<MenuFault> faults) {
+        String listed =
+                faults.stream()
+                        .map(f -> "  " + f.place() + ": " + f.wrong() + " " + f.right())
+                        .collect(Collectors.joining("\n"));
+        return new StartRefused(
+                file + " has " + faults.size() + " fault(s); nothing was changed:\n" + listed);
+    }
+
+    private static byte[] resource(String name) {
+        try (InputStream in = StandFolder.class.getResourceAsStream(name)) {
+            return in.readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package sopwell;
+
+import io.undertow.server.RoutingHandler;
+import java.security.SecureRandom;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import sopwell.call.CallParser;
+import sopwell.desk.Desk;
+import sopwell.desk.Follower;
+import sopwell.desk.MenuShelf;
+import sopwell.desk.Replay;
+import sopwell.desk.Stand;
+import sopwell.log.EventLog;
+import sopwell.menu.Lang;
+import sopwell.menu.Menu;
+import sopwell.orders.StandSettings;
+import sopwell.storage.MenuWriter;
+import sopwell.web.Texts;
+import sopwell.web.api.ApiContext;
+import sopwell.web.api.ApiRoutes;
+import sopwell.web.live.BoardHub;
+import sopwell.web.live.FrameWriter;
+import sopwell.web.pages.Assets;
+import sopwell.web.pages.HtmlFrames;
+import sopwell.web.pages.MixPageData;
+import sopwell.web.pages.PageContext;
+import sopwell.web.pages.PageRoutes;
+import sopwell.web.pages.Pages;
+
+/** Hands the web what it needs to answer. Thread-safe. */
+final class StandRoutes {
+    private static final int KEY_BYTES = 16;
+
+    private final EventLog log;
+    private final StandSettings settings;
+    private final Desk desk;
+    private final Follower follower;
+    private final BoardHub hub;
+    private final MenuShelf menus;
+    private final InstantSource clock;
+    private final Texts texts = Texts.load();
+    private final Pages pages;
+    private final SecureRandom random = new SecureRandom();
+    private final AtomicReference<CallParser> parser = new AtomicReference<>();
+
+    StandRoutes(
+            EventLog log,
+            StandSettings settings,
+            Desk desk,
+            Follower follower,
+            BoardHub hub,
+            MenuShelf menus,
+            InstantSource clock) {
+        this.log = log;
+        this.settings = settings;
+        this.desk = desk;
+        this.follower = follower;
+        this.hub = hub;
+        this.menus = menus;
+        this.clock = clock;
+        this.pages = new Pages(follower::menu);
+    }
+
+    void add(RoutingHandler routes) {
+        PageRoutes.add(
+                routes,
+                new PageContext(
+                        desk,
+                        follower,
+                        texts,
+                        settings,
+                        clock,
+                        Assets.load(),
+                        pages,
+                        hub::board,
+                        () -> parser(follower.menu()),
+                        date -> askDay(date, MixPageData::of),
+                        this::newKey));
+        ApiRoutes.add(
+                routes,
+                new ApiContext(
+                        desk,
+                        follower,
+                        hub,
+                        texts,
+                        menus,
+                        this::parser,
+                        menu -> MenuWriter.tree(menu.parts()).toString(),
+                        new ApiContext.DayQuestions() {
+                            @Override
+                            public <A> CompletableFuture<Optional<A>> ask(
+                                    LocalDate date, Function<Stand, A> question) {
+                                return askDay(date, question);
+                            }
+                        }));
+    }
+
+    FrameWriter html(Lang lang) {
+        return new HtmlFrames(pages, texts.in(lang));
+    }
+
+    /** A key that nobody has used or can guess. */
+    private String newKey() {
+        byte[] key = new byte[KEY_BYTES];
+        random.nextBytes(key);
+        return HexFormat.of().formatHex(key);
+    }
+
+    /** Kept until the menu changes: building one takes longer than using it. */
+    private CallParser parser(Menu menu) {
+        CallParser known = parser.get();
+        if (known == null || !known.menu().revision().equals(menu.revision())) {
+            known = new CallParser(menu);
+            parser.set(known);
+        }
+        return known;
+    }
+
+    /** The newest day is at hand; an older one is read from the log, off the waiting threads. */
+    private <A> CompletableFuture<Optional<A>> askDay(LocalDate date, Function<Stand, A> question) {
+        return follower.ask(
+                        stand ->
+                                stand.orders()
+                                        .date()
+                                        .filter(date::equals)
+                                        .map(d -> question.apply(stand)))
+                .thenApplyAsync(
+                        found ->
+                                found.isPresent()
+                                        ? found
+                                        : Replay.day(log, settings, date).map(question));
+    }
+}

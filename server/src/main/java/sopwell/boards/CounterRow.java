@@ -1,0 +1,35 @@
+package sopwell.boards;
+
+import java.util.List;
+import sopwell.kitchen.OrderStage;
+import sopwell.orders.OrderLine;
+
+/**
+ * One open order as the counter sees it. Immutable.
+ *
+ * @param order the order's id
+ * @param version what an edit must name
+ * @param menuRevision the menu that the lines' words come from
+ * @param placedAtMs milliseconds since 1970-01-01 UTC
+ */
+public record CounterRow(
+        String order,
+        int number,
+        String name,
+        boolean toGo,
+        int version,
+        OrderStage stage,
+        List<OrderLine> lines,
+        long totalCents,
+        String menuRevision,
+        long placedAtMs)
+        implements Row {
+    public CounterRow {
+        lines = List.copyOf(lines);
+    }
+
+    @Override
+    public String rowId() {
+        return order;
+    }
+}

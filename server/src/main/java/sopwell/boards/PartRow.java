@@ -1,0 +1,44 @@
+package sopwell.boards;
+
+import java.util.List;
+import sopwell.kitchen.PartId;
+import sopwell.menu.LocalText;
+
+/**
+ * One part on a station's board: one row is so many alike of one order. Immutable.
+ *
+ * @param digit the key that works this row, 1 to 9, kept while the row is there; 0 for none
+ * @param number the order's number
+ * @param name the guest's name, or empty
+ * @param quantity how many alike
+ * @param quantityBefore how many before an unseen change, or 0 when that did not change
+ * @param item what it is
+ * @param cells one for each column of the board
+ * @param started whether work has begun
+ * @param unseen whether the station must say "seen"
+ * @param cancelled whether it was taken off the order
+ * @param placedAtMs milliseconds since 1970-01-01 UTC
+ */
+public record PartRow(
+        PartId part,
+        int digit,
+        int number,
+        String name,
+        int quantity,
+        int quantityBefore,
+        LocalText item,
+        List<StepCell> cells,
+        boolean started,
+        boolean unseen,
+        boolean cancelled,
+        long placedAtMs)
+        implements Row {
+    public PartRow {
+        cells = List.copyOf(cells);
+    }
+
+    @Override
+    public String rowId() {
+        return part.toString();
+    }
+}

@@ -1,0 +1,61 @@
+package sopwell.boards;
+
+import java.util.List;
+import sopwell.kitchen.CellWord;
+import sopwell.kitchen.OrderStage;
+import sopwell.kitchen.PartId;
+import sopwell.kitchen.PartState;
+import sopwell.menu.LocalText;
+
+/**
+ * One order on the pass. Immutable.
+ *
+ * @param order the order's id
+ * @param stage how far it is; {@link OrderStage#UP} means whole, {@link OrderStage#HANDED} that it
+ *     can still be brought back
+ * @param pieces how many pieces it has in all
+ * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param wholeAtMs when its last part came up, or 0
+ */
+public record PassRow(
+        String order,
+        int number,
+        String name,
+        boolean toGo,
+        OrderStage stage,
+        int pieces,
+        List<PassPart> parts,
+        long placedAtMs,
+        long wholeAtMs)
+        implements Row {
+    public PassRow {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * One part of the order as the pass sees it.
+     *
+     * @param station the station's name
+     * @param words what departs from the house's way, and refusals
+     * @param done made, with nothing unseen
+     * @param cancelled taken off the order after it was begun
+     */
+    public record PassPart(
+            PartId part,
+            LocalText station,
+            int quantity,
+            LocalText item,
+            List<CellWord> words,
+            PartState state,
+            boolean done,
+            boolean cancelled) {
+        public PassPart {
+            words = List.copyOf(words);
+        }
+    }
+
+    @Override
+    public String rowId() {
+        return order;
+    }
+}

@@ -1,0 +1,122 @@
+package sopwell.boards;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import sopwell.Limits;
+import sopwell.kitchen.Cell;
+import sopwell.kitchen.CellWord;
+import sopwell.kitchen.Cells;
+import sopwell.kitchen.Kitchen;
+import sopwell.kitchen.Making;
+import sopwell.kitchen.Part;
+import sopwell.kitchen.PartId;
+import sopwell.kitchen.PartState;
+import sopwell.menu.Menu;
+import sopwell.menu.Station;
+import sopwell.menu.Step;
+
+/** Draws up the boards of stations. Stateless. */
+public final class StationBoards {
+    private StationBoards() {}
+
+    /**
+     * The board of a station.
+     *
+     * @param menu the menu in force: its steps are the columns
+     * @param menus the menu of a revision, for parts ordered from an earlier one
+     * @param digits the digits of this board
+     */
+    public static StationBoard of(
+            Station station,
+            Menu menu,
+            Function<String, Menu> menus,
+            Kitchen kitchen,
+            Digits digits) {
+        Collection<Part> inSight = kitchen.inSight(station.id());
+        List<Part> shown = inSight.stream().limit(Limits.BOARD_ROWS_MAX).toList();
+        List<Step> steps =
+                menu.steps().stream().filter(s -> s.station().equals(station.id())).toList();
+        Map<PartId, Integer> keys = digits.give(shown.stream().map(Part::id).toList());
+        List<PartRow> rows = new ArrayList<>();
+        for (Part part : shown) {
+            rows.add(row(part, keys.get(part.id()), steps, menus));
+        }
+        List<Column> columns = steps.stream().map(step -> column(step, rows)).toList();
+        return new StationBoard(
+                station.id(),
+                station.name(),
+                station.builds(),
+                columns,
+                rows,
+                inSight.size() - shown.size());
+    }
+
+    private static PartRow row(
+            Part part, int digit, List<Step> steps, Function<String, Menu> menus) {
+        Making now = part.making();
+        Menu menu = menus.apply(now.menuRevision());
+        Map<String, Cell> cells = cells(menu, now, part.id().station());
+        Optional<Making> old = part.before();
+        Map<String, Cell> before =
+                old.map(m -> cells(menus.apply(m.menuRevision()), m, part.id().station()))
+                        .orElse(cells);
+        List<StepCell> row = new ArrayList<>();
+        for (Step step : steps) {
+            row.add(cell(step.id(), cells.get(step.id()), before.get(step.id())));
+        }
+        int quantityBefore = old.map(Making::quantity).filter(q -> q != now.quantity()).orElse(0);
+        return new PartRow(
+                part.id(),
+                digit,
+                part.number(),
+                part.name(),
+                now.quantity(),
+                quantityBefore,
+                menu.item(now.selection().item()).name(),
+                row,
+                part.state() != PartState.WAITING,
+                part.isUnseen(),
+                part.cancelled(),
+                part.placedAtMs());
+    }
+
+    private static StepCell cell(String step, Cell now, Cell before) {
+        List<CellWord> words = now == null ? List.of() : now.words();
+        List<CellWord> old = before == null ? List.of() : before.words();
+        boolean changed = !words.equals(old);
+        return new StepCell(step, now != null, words, changed, changed ? old : List.of());
+    }
+
+    private static Map<String, Cell> cells(Menu menu, Making making, String station) {
+        Map<String, Cell> cells = new LinkedHashMap<>();
+        Cells.of(menu, making, station).forEach(cell -> cells.put(cell.step(), cell));
+        return cells;
+    }
+
+    private static Column column(Step step, List<PartRow> rows) {
+        int total = 0;
+        Map<CellWord, Integer> pieces = new LinkedHashMap<>();
+        for (PartRow row : rows) {
+            for (StepCell cell : row.cells()) {
+                if (cell.step().equals(step.id()) && cell.applies() && !row.cancelled()) {
+                    total += row.quantity();
+                    cell.words().stream()
+                            .filter(word -> word.tone() != CellWord.Tone.NO)
+                            .forEach(word -> pieces.merge(word, row.quantity(), Integer::sum));
+                }
+            }
+        }
+        List<Column.Count> counts =
+                pieces.entrySet().stream()
+                        .map(entry -> new Column.Count(entry.getKey(), entry.getValue()))
+                        .sorted(Comparator.comparingInt(Column.Count::pieces).reversed())
+                        .toList();
+        return new Column(step.id(), step.name(), total, counts);
+    }
+}

@@ -1,0 +1,25 @@
+package sopwell.boards;
+
+import java.util.List;
+import sopwell.kitchen.CellWord;
+
+/**
+ * One column of one row. Immutable.
+ *
+ * @param step the build step's id
+ * @param applies whether the row has this step at all
+ * @param words what it says now
+ * @param changed whether it said something else before a change that is not seen yet
+ * @param before what it said before, when changed
+ */
+public record StepCell(
+        String step,
+        boolean applies,
+        List<CellWord> words,
+        boolean changed,
+        List<CellWord> before) {
+    public StepCell {
+        words = List.copyOf(words);
+        before = List.copyOf(before);
+    }
+}

@@ -1,0 +1,138 @@
+package sopwell.demo;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.SplittableRandom;
+import java.util.concurrent.CompletableFuture;
+import sopwell.call.CallParser;
+import sopwell.call.Reading;
+import sopwell.desk.Answer;
+import sopwell.desk.Desk;
+import sopwell.desk.StandCommand;
+import sopwell.desk.StandCommand.AdoptMenu;
+import sopwell.desk.StandCommand.ForKitchen;
+import sopwell.desk.StandCommand.ForOrders;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PartId;
+import sopwell.kitchen.Router;
+import sopwell.log.EventLog;
+import sopwell.menu.Menu;
+import sopwell.orders.Asked;
+import sopwell.orders.OrderCommand;
+import sopwell.orders.OrderEvent.OrderPlaced;
+import sopwell.orders.OrderLine;
+import sopwell.orders.StandSettings;
+
+/**
+ * Plays the last hour of an invented lunch into an empty log, up to now: guests order, hands make,
+ * somebody hands over, and the last few orders are still open when the real stand takes over. The
+ * figures are invented. Not thread-safe.
+ */
+public final class DemoLunch {
+    private static final long SEED = 20_260_107L;
+    private static final int MINUTES = 64;
+
+    private final SplittableRandom random = new SplittableRandom(SEED);
+    private final PriorityQueue<Step> steps =
+            new PriorityQueue<>(Comparator.comparingLong(Step::atMs).thenComparing(Step::key));
+    private final DemoClock clock;
+    private final DemoCalls calls;
+    private final Desk desk;
+    private final CallParser parser;
+    private final long endMs;
+    private int made;
+
+    private record Step(long atMs, String key, StandCommand command) {}
+
+    private DemoLunch(EventLog log, StandSettings settings, Menu menu, long endMs) {
+        this.endMs = endMs;
+        this.clock = new DemoClock(endMs - MINUTES * 60_000L);
+        this.calls = DemoCalls.read();
+        this.parser = new CallParser(menu);
+        this.desk = new Desk(log, settings, clock, events -> {});
+    }
+
+    /**
+     * Plays the lunch.
+     *
+     * @param log an empty log
+     * @param endMs when it is now, milliseconds since 1970-01-01 UTC
+     */
+    public static void play(EventLog log, StandSettings settings, Menu menu, long endMs) {
+        DemoLunch lunch = new DemoLunch(log, settings, menu, endMs);
+        try {
+            lunch.run(menu);
+        } finally {
+            lunch.desk.close();
+        }
+    }
+
+    private void run(Menu menu) {
+        submit("demo-menu", new AdoptMenu(menu));
+        long atMs = clock.millis();
+        while (atMs < endMs) {
+            arrive(atMs, menu);
+            atMs += between(45_000, 110_000);
+        }
+        clock.moveTo(endMs);
+    }
+
+    /** One guest; everything that is due before is done first. */
+    private void arrive(long atMs, Menu menu) {
+        workUntil(atMs);
+        clock.moveTo(atMs);
+        Reading reading = parser.read(calls.anyCall(random));
+        List<Asked> lines = new ArrayList<>();
+        reading.lines().forEach(l -> lines.add(new Asked(l.quantity(), l.selection())));
+        String name = random.nextInt(5) < 2 ? calls.anyName(random) : "";
+        boolean toGo = random.nextInt(5) > 0;
+        made++;
+        Answer answer =
+                submit("demo-" + made, new ForOrders(new OrderCommand.Place(name, toGo, lines)));
+        answer.events().stream()
+                .filter(recorded -> recorded.event() instanceof OrderPlaced)
+                .forEach(recorded -> plan((OrderPlaced) recorded.event(), atMs, menu));
+    }
+
+    /** When hands will begin each part, put it up, and hand the order over. */
+    private void plan(OrderPlaced placed, long atMs, Menu menu) {
+        long wholeMs = atMs;
+        for (OrderLine line : placed.lines()) {
+            for (String station : Router.stations(menu, line.selection())) {
+                PartId part = new PartId(placed.order(), line.line(), station);
+                int each = Router.seconds(menu, line.selection(), station);
+                long startMs = atMs + between(20_000, 150_000);
+                long upMs = startMs + each * 1000L * line.quantity() + between(5_000, 60_000);
+                step(startMs, new ForKitchen(new KitchenCommand.Start(part)));
+                step(upMs, new ForKitchen(new KitchenCommand.Up(part)));
+                wholeMs = Math.max(wholeMs, upMs);
+            }
+        }
+        step(
+                wholeMs + between(10_000, 70_000),
+                new ForOrders(new OrderCommand.Hand(placed.order())));
+    }
+
+    private void step(long atMs, StandCommand command) {
+        steps.add(new Step(atMs, "demo-step-" + atMs + "-" + steps.size() + "-" + made, command));
+    }
+
+    private void workUntil(long atMs) {
+        while (!steps.isEmpty() && steps.peek().atMs() <= atMs) {
+            Step step = steps.poll();
+            clock.moveTo(step.atMs());
+            submit(step.key(), step.command());
+        }
+    }
+
+    private Answer submit(String key, StandCommand command) {
+        CompletableFuture<Answer> answer = desk.submit(key, key, command);
+        return answer.join();
+    }
+
+    private long between(long fromMs, long toMs) {
+        return fromMs + random.nextLong(toMs - fromMs);
+    }
+}

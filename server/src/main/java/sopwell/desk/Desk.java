@@ -1,0 +1,93 @@
+package sopwell.desk;
+
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import sopwell.Limits;
+import sopwell.log.EventLog;
+import sopwell.log.Recorded;
+import sopwell.orders.StandSettings;
+
+/**
+ * The one writer. Commands queue up; the desk's thread takes what has gathered, decides each
+ * against the stand as the earlier ones leave it, makes all their events durable in one
+ * transaction, hands the events on, and only then answers.
+ *
+ * <p>Thread-safe. A full queue is said at once with {@link DeskBusy}; a failed store completes the
+ * answers with its {@link sopwell.log.LogFault}: whether those commands were kept is unknown, and
+ * asking again under the same key is safe.
+ */
+public final class Desk implements AutoCloseable {
+    private static final long CLOSE_SECONDS_MAX = 10;
+
+    private final BlockingQueue<DeskRequest> queue =
+            new ArrayBlockingQueue<>(Limits.DESK_QUEUE_COMMANDS_MAX);
+    private final DeskBatch batch;
+    private final Thread thread;
+    private volatile boolean closing;
+
+    /**
+     * A desk over a log; reads the newest day from it before it returns.
+     *
+     * @param committed is handed durable events on the desk's thread, in order, before the answers;
+     *     no events when the desk had to read the log again
+     */
+    public Desk(
+            EventLog log,
+            StandSettings settings,
+            InstantSource clock,
+            Consumer<List<Recorded>> committed) {
+        batch = new DeskBatch(log, settings, clock, committed);
+        batch.rebuild();
+        thread = new Thread(this::run, "desk");
+        thread.start();
+    }
+
+    /**
+     * Asks for something.
+     *
+     * @throws DeskBusy when the queue is full or the desk is closed
+     */
+    public CompletableFuture<Answer> submit(String key, String fingerprint, StandCommand command) {
+        DeskRequest request = new DeskRequest(key, fingerprint, command);
+        if (closing || !queue.offer(request)) {
+            throw new DeskBusy("The desk can't take this now; ask again with the same key.");
+        }
+        return request.answer();
+    }
+
+    /** Finishes what is queued, then stops. */
+    @Override
+    public void close() {
+        closing = true;
+        try {
+            thread.join(TimeUnit.SECONDS.toMillis(CLOSE_SECONDS_MAX));
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void run() {
+        List<DeskRequest> taken = new ArrayList<>();
+        while (!closing || !queue.isEmpty()) {
+            try {
+                DeskRequest first = queue.poll(50, TimeUnit.MILLISECONDS);
+                if (first == null) {
+                    continue;
+                }
+                taken.add(first);
+                queue.drainTo(taken, Limits.DESK_BATCH_COMMANDS_MAX - 1);
+                batch.run(taken);
+                taken.clear();
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package sopwell.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import sopwell.log.EventLog;
+import sopwell.log.Recorded;
+import sopwell.menu.Menu;
+import sopwell.orders.StandSettings;
+
+/**
+ * Follows the durable events on a thread of its own and answers questions about the stand as they
+ * leave it. Everything that is shown comes from here, so showing never holds up the desk.
+ *
+ * <p>Thread-safe. A question asked after a command was answered sees that command's events.
+ */
+public final class Follower implements AutoCloseable {
+    private static final Logger LOGGER = Logger.getLogger(Follower.class.getName());
+    private static final long CLOSE_SECONDS_MAX = 5;
+
+    private final EventLog log;
+    private final StandSettings settings;
+    private final LinkedBlockingQueue<Runnable> queue = new LinkedBlockingQueue<>();
+    private final List<Consumer<Stand>> watchers = new ArrayList<>();
+    private final Thread thread;
+    private Stand stand;
+    private boolean changed;
+    private volatile Menu menu;
+    private volatile boolean closing;
+
+    /** A follower that knows the newest day when it returns. */
+    public Follower(EventLog log, StandSettings settings) {
+        this.log = log;
+        this.settings = settings;
+        rebuild();
+        thread = new Thread(this::run, "follower");
+        thread.start();
+    }
+
+    /**
+     * Takes in durable events; called by the desk, in order. No events means that the desk read the
+     * log again: there may be more in it than was ever handed on.
+     */
+    public void follow(List<Recorded> events) {
+        queue.add(() -> take(events));
+    }
+
+    /**
+     * Asks about the stand. The question runs on the follower's thread and must be short; the stand
+     * must not be kept.
+     */
+    public <T> CompletableFuture<T> ask(Function<Stand, T> question) {
+        CompletableFuture<T> answer = new CompletableFuture<>();
+        queue.add(
+                () -> {
+                    try {
+                        answer.complete(question.apply(stand));
+                    } catch (RuntimeException fault) {
+                        answer.completeExceptionally(fault);
+                    }
+                });
+        return answer;
+    }
+
+    /** Has something done with the stand on the follower's thread; the same rules as for asking. */
+    public void tell(Consumer<Stand> task) {
+        queue.add(() -> guarded(() -> task.accept(stand)));
+    }
+
+    /** Calls a watcher on the follower's thread whenever the stand has changed. */
+    public void watch(Consumer<Stand> watcher) {
+        queue.add(() -> watchers.add(watcher));
+    }
+
+    /** The menu in force, which may be newer than what a screen shows; null before the first. */
+    public Menu menu() {
+        return menu;
+    }
+
+    @Override
+    public void close() {
+        closing = true;
+        try {
+            thread.join(TimeUnit.SECONDS.toMillis(CLOSE_SECONDS_MAX));
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void run() {
+        List<Runnable> tasks = new ArrayList<>();
+        while (!closing || !queue.isEmpty()) {
+            try {
+                Runnable first = queue.poll(50, TimeUnit.MILLISECONDS);
+                if (first == null) {
+                    continue;
+                }
+                tasks.add(first);
+                queue.drainTo(tasks);
+                tasks.forEach(Follower::guarded);
+                tasks.clear();
+                if (changed) {
+                    changed = false;
+                    watchers.forEach(watcher -> guarded(() -> watcher.accept(stand)));
+                }
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+        }
+    }
+
+    private void take(List<Recorded> events) {
+        try {
+            if (events.isEmpty() || events.get(0).seq() > stand.seq() + 1) {
+                rebuild();
+            }
+            for (Recorded recorded : events) {
+                if (recorded.seq() > stand.seq()) {
+                    stand.apply(recorded);
+                }
+            }
+        } catch (RuntimeException bug) {
+            LOGGER.log(Level.SEVERE, "what is shown broke and is rebuilt from the log", bug);
+            rebuild();
+        }
+        menu = stand.hasMenu() ? stand.menu() : null;
+        changed = true;
+    }
+
+    private void rebuild() {
+        stand = Replay.newestDay(log, settings, recorded -> {});
+        menu = stand.hasMenu() ? stand.menu() : null;
+        changed = true;
+    }
+
+    /** A screen's fault must not end the thread that serves all the others. */
+    private static void guarded(Runnable task) {
+        try {
+            task.run();
+        } catch (RuntimeException fault) {
+            LOGGER.log(Level.SEVERE, "something shown failed", fault);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package sopwell.desk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+import sopwell.log.EventLog;
+import sopwell.log.Recorded;
+import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.orders.OrderEvent.DayOpened;
+import sopwell.orders.StandSettings;
+
+/** Builds a stand from the log, reading only what the newest business day needs. Stateless. */
+public final class Replay {
+    private Replay() {}
+
+    /**
+     * The stand as the log has it: the menu that was in force, then everything since the newest
+     * date was first opened.
+     *
+     * @param alsoTo is handed every event that was read
+     */
+    public static Stand newestDay(EventLog log, StandSettings settings, Consumer<Recorded> alsoTo) {
+        long last = log.lastSeq();
+        OptionalLong opened = log.lastOf(DayOpened.class, last);
+        return range(
+                log,
+                settings,
+                opened.isPresent() ? firstOfDate(log, opened.getAsLong()) : last + 1,
+                last,
+                alsoTo);
+    }
+
+    /** The stand as it was at the end of a date, or empty when nothing was opened on it. */
+    public static java.util.Optional<Stand> day(
+            EventLog log, StandSettings settings, LocalDate date) {
+        List<Long> places = log.placesOf(DayOpened.class);
+        long from = 0;
+        long to = log.lastSeq();
+        for (int i = places.size() - 1; i >= 0; i--) {
+            LocalDate opened = dateAt(log, places.get(i));
+            if (opened.equals(date)) {
+                from = places.get(i);
+            } else if (opened.isBefore(date)) {
+                break;
+            } else {
+                to = places.get(i) - 1;
+            }
+        }
+        return from == 0
+                ? java.util.Optional.empty()
+                : java.util.Optional.of(range(log, settings, from, to, event -> {}));
+    }
+
+    private static Stand range(
+            EventLog log, StandSettings settings, long from, long to, Consumer<Recorded> alsoTo) {
+        Stand stand = new Stand(settings);
+        OptionalLong menu = log.lastOf(MenuAdopted.class, from);
+        if (menu.isPresent()) {
+            log.read(menu.getAsLong(), menu.getAsLong(), stand::apply);
+        }
+        log.read(
+                from,
+                to,
+                recorded -> {
+                    stand.apply(recorded);
+                    alsoTo.accept(recorded);
+                });
+        return stand;
+    }
+
+    private static long firstOfDate(EventLog log, long newest) {
+        LocalDate date = dateAt(log, newest);
+        long first = newest;
+        OptionalLong earlier = log.lastOf(DayOpened.class, first - 1);
+        while (earlier.isPresent() && dateAt(log, earlier.getAsLong()).equals(date)) {
+            first = earlier.getAsLong();
+            earlier = log.lastOf(DayOpened.class, first - 1);
+        }
+        return first;
+    }
+
+    private static LocalDate dateAt(EventLog log, long seq) {
+        List<LocalDate> date = new ArrayList<>();
+        log.read(seq, seq, recorded -> date.add(((DayOpened) recorded.event()).date()));
+        return date.get(0);
+    }
+}

@@ -1,0 +1,42 @@
+package sopwell.desk;
+
+import sopwell.kitchen.KitchenCommand;
+import sopwell.menu.Menu;
+import sopwell.orders.OrderCommand;
+
+/** Everything that can be asked of the desk. */
+public sealed interface StandCommand {
+    /** Which record a command is, for switches that must be complete. */
+    enum Kind {
+        ORDER,
+        KITCHEN,
+        MENU
+    }
+
+    /** This command's kind. */
+    Kind kind();
+
+    /** Something about an order or the day. */
+    record ForOrders(OrderCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.ORDER;
+        }
+    }
+
+    /** Something at a station. */
+    record ForKitchen(KitchenCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.KITCHEN;
+        }
+    }
+
+    /** A checked menu is to take effect; the one in force already asks for nothing. */
+    record AdoptMenu(Menu menu) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.MENU;
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package sopwell.desk;
+
+import java.util.List;
+import java.util.Optional;
+import sopwell.kitchen.KitchenRules;
+import sopwell.menu.Menu;
+import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.orders.Decision;
+import sopwell.orders.OrderCommand;
+import sopwell.orders.OrderRules;
+import sopwell.orders.Refusal;
+
+/** Sends each command to the rules of its slice. Stateless and pure. */
+final class StandRules {
+    private StandRules() {}
+
+    static Decision decide(Stand stand, StandCommand command, long nowMs) {
+        return switch (command.kind()) {
+            case ORDER -> orders(stand, ((StandCommand.ForOrders) command).command(), nowMs);
+            case KITCHEN ->
+                    KitchenRules.decide(
+                            stand.kitchen(),
+                            stand.orders(),
+                            ((StandCommand.ForKitchen) command).command());
+            case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
+        };
+    }
+
+    private static Decision orders(Stand stand, OrderCommand command, long nowMs) {
+        Decision decision = OrderRules.decide(stand.orders(), command, stand.deciding(nowMs));
+        if (command.kind() != OrderCommand.Kind.HAND || decision.isRefused()) {
+            return decision;
+        }
+        String id = ((OrderCommand.Hand) command).order();
+        Optional<Refusal> notWhole =
+                KitchenRules.notWhole(stand.kitchen(), stand.orders().find(id).orElseThrow());
+        return notWhole.isPresent() ? new Decision(List.of(), notWhole) : decision;
+    }
+
+    private static Decision adopt(Stand stand, Menu menu) {
+        boolean inForce = stand.hasMenu() && stand.menu().revision().equals(menu.revision());
+        return inForce ? Decision.accepted() : Decision.accepted(new MenuAdopted(menu));
+    }
+}

@@ -1,0 +1,50 @@
+package sopwell.mix;
+
+import java.util.List;
+import sopwell.menu.LocalText;
+
+/**
+ * How one item was made: its first modifier group down, its second across, its third beside.
+ * Immutable.
+ *
+ * @param item the item's id
+ * @param down the name of the group down the side
+ * @param across the name of the group across the top
+ * @param beside the name of the third group, or empty texts when the item has none
+ * @param rows the ways of the first group that occurred, in the menu's order
+ * @param columns the ways of the second group that occurred, in the menu's order
+ * @param pieces by row, then by column
+ * @param besides pieces by the way of the third group
+ */
+public record MixTable(
+        String item,
+        LocalText name,
+        LocalText down,
+        LocalText across,
+        LocalText beside,
+        List<Way> rows,
+        List<Way> columns,
+        List<List<Integer>> pieces,
+        List<WayCount> besides) {
+    public MixTable {
+        rows = List.copyOf(rows);
+        columns = List.copyOf(columns);
+        pieces = pieces.stream().map(List::copyOf).toList();
+        besides = List.copyOf(besides);
+    }
+
+    /**
+     * One way of choosing from a group.
+     *
+     * @param id the options' ids joined with a plus sign, or {@code none}
+     */
+    public record Way(String id, LocalText name) {}
+
+    /** So many pieces made one way. */
+    public record WayCount(Way way, int pieces) {}
+
+    /** All pieces of the table. */
+    public int total() {
+        return pieces.stream().flatMap(List::stream).mapToInt(Integer::intValue).sum();
+    }
+}

@@ -1,0 +1,35 @@
+package sopwell.mix;
+
+import sopwell.Check;
+
+/**
+ * Percentiles by one stated definition, the NIST handbook's: the value at place p (N + 1) of the
+ * sorted values, with linear interpolation between neighbours, and the first or last value outside
+ * (type 6 of Hyndman and Fan). Stateless.
+ *
+ * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, section 7.2.6.2.
+ */
+public final class Percentile {
+    private Percentile() {}
+
+    /**
+     * A percentile of sorted values.
+     *
+     * @param sorted at least one value, ascending
+     * @param share 0 to 1; 0.5 is the median
+     */
+    public static double of(double[] sorted, double share) {
+        Check.that(sorted.length > 0, "a percentile needs a value");
+        Check.that(share >= 0 && share <= 1, "a percentile's share is 0 to 1");
+        double place = share * (sorted.length + 1);
+        int below = (int) Math.floor(place);
+        if (below < 1) {
+            return sorted[0];
+        }
+        if (below >= sorted.length) {
+            return sorted[sorted.length - 1];
+        }
+        double low = sorted[below - 1];
+        return low + (place - below) * (sorted[below] - low);
+    }
+}

@@ -1,0 +1,208 @@
+package sopwell.storage;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Properties;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteOpenMode;
+
+/**
+ * Opens the log's database file so that what is committed is on the disk. Stateless.
+ *
+ * <p>Every setting is read back after it was made: several of them are silently ignored when SQLite
+ * can't have them, and half of them hold for one connection only. The file itself is never opened
+ * by other means: closing any other handle on it would drop SQLite's locks.
+ */
+final class SqliteFile {
+    /** "Sopw" in ASCII, so that no other program's file is mistaken for a log. */
+    static final int APPLICATION_ID = 0x536F7077;
+
+    /** The newest schema that this Sopwell knows. */
+    static final int SCHEMA_VERSION = 1;
+
+    private static final String SCHEMA = "/schema/0001-log.sql";
+
+    private SqliteFile() {}
+
+    /**
+     * How a file is opened.
+     *
+     * @param pagesMax the most pages the file may grow to, or 0 for as many as the disk holds
+     */
+    record Options(int pagesMax) {
+        static final Options USUAL = new Options(0);
+    }
+
+    /** Creates the file if it is not there, and refuses one that is not a log of ours. */
+    static void prepare(Path file) throws SQLException, IOException {
+        try {
+            Files.createFile(file, ownerOnly(file, "rw-------"));
+        } catch (FileAlreadyExistsException e) {
+            restrict(file);
+        }
+        if (Files.size(file) > 0) {
+            // Read-only, so that a file of a newer Sopwell stays as it is to the last byte.
+            try (Connection probe = open(file, SQLiteOpenMode.READONLY)) {
+                verify(file, probe);
+            }
+        }
+        try (Connection connection = writer(file, Options.USUAL)) {
+            if (number(connection, "user_version") == 0) {
+                create(connection);
+            }
+            verify(file, connection);
+        }
+    }
+
+    /** The connection that writes; there is never more than one. */
+    static Connection writer(Path file, Options options) throws SQLException {
+        Connection connection = open(file, SQLiteOpenMode.READWRITE);
+        try {
+            Map<String, String> settings = shared();
+            settings.put("journal_mode", "wal");
+            settings.put("synchronous", "2");
+            settings.put("wal_autocheckpoint", "1000");
+            settings.put("journal_size_limit", Long.toString(64L * 1_024 * 1_024));
+            if (options.pagesMax() > 0) {
+                settings.put("max_page_count", Integer.toString(options.pagesMax()));
+            }
+            apply(connection, settings);
+            return connection;
+        } catch (SQLException | RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    /** A connection that can only read. */
+    static Connection reader(Path file) throws SQLException {
+        Connection connection = open(file, SQLiteOpenMode.READONLY);
+        try {
+            Map<String, String> settings = shared();
+            settings.put("query_only", "1");
+            apply(connection, settings);
+            return connection;
+        } catch (SQLException | RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    /** Permissions for the owner alone, where the disk knows such things. */
+    static FileAttribute<?>[] ownerOnly(Path file, String permissions) {
+        if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            return new FileAttribute<?>[0];
+        }
+        return new FileAttribute<?>[] {
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
+        };
+    }
+
+    private static void restrict(Path file) throws IOException {
+        if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+        }
+    }
+
+    private static Map<String, String> shared() {
+        Map<String, String> settings = new LinkedHashMap<>();
+        settings.put("busy_timeout", "5000");
+        settings.put("foreign_keys", "1");
+        settings.put("trusted_schema", "0");
+        settings.put("cell_size_check", "1");
+        settings.put("mmap_size", "0");
+        return settings;
+    }
+
+    private static Connection open(Path file, SQLiteOpenMode mode) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.resetOpenMode(SQLiteOpenMode.CREATE);
+        config.setReadOnly(mode == SQLiteOpenMode.READONLY);
+        Properties properties = config.toProperties();
+        return DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath(), properties);
+    }
+
+    private static void apply(Connection connection, Map<String, String> settings)
+            throws SQLException {
+        for (Map.Entry<String, String> setting : settings.entrySet()) {
+            String name = setting.getKey();
+            try (Statement statement = connection.createStatement()) {
+                statement.execute("PRAGMA " + name + " = " + setting.getValue());
+            }
+            String found = text(connection, name);
+            if (!found.equalsIgnoreCase(setting.getValue())) {
+                throw new FolderFault(
+                        "The disk or this SQLite does not take "
+                                + name
+                                + " = "
+                                + setting.getValue()
+                                + " (it stays "
+                                + found
+                                + "); the log must be on a local disk.");
+            }
+        }
+    }
+
+    private static void create(Connection connection) throws SQLException, IOException {
+        String script;
+        try (InputStream in = SqliteFile.class.getResourceAsStream(SCHEMA)) {
+            script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        try (Statement statement = connection.createStatement()) {
+            // In one transaction: a file is a whole log or an empty file.
+            statement.executeUpdate("BEGIN EXCLUSIVE");
+            for (String command : script.replaceAll("(?m)^--.*$", "").split(";", -1)) {
+                if (!command.isBlank()) {
+                    statement.executeUpdate(command);
+                }
+            }
+            statement.executeUpdate("PRAGMA application_id = " + APPLICATION_ID);
+            statement.executeUpdate("PRAGMA user_version = " + SCHEMA_VERSION);
+            statement.executeUpdate("COMMIT");
+        }
+    }
+
+    private static void verify(Path file, Connection connection) throws SQLException {
+        int application = number(connection, "application_id");
+        int version = number(connection, "user_version");
+        if (application == 0 && version == 0 && number(connection, "schema_version") == 0) {
+            return; // An empty file: its creation was cut short.
+        }
+        if (application != APPLICATION_ID) {
+            throw new FolderFault(file + " is a database of another program, not a log.");
+        }
+        if (version > SCHEMA_VERSION) {
+            throw new FolderFault(
+                    file
+                            + " was written by a newer Sopwell (schema "
+                            + version
+                            + "; this one knows "
+                            + SCHEMA_VERSION
+                            + "): start that one.");
+        }
+    }
+
+    static int number(Connection connection, String pragma) throws SQLException {
+        return Integer.parseInt(text(connection, pragma));
+    }
+
+    static String text(Connection connection, String pragma) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet result = statement.executeQuery("PRAGMA " + pragma)) {
+            return result.next() ? result.getString(1) : "";
+        }
+    }
+}

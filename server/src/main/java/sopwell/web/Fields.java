@@ -1,0 +1,141 @@
+package sopwell.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import sopwell.web.Json.BadJson;
+
+/**
+ * Reads the fields of one JSON object and minds those nobody asked for. Not thread-safe; belongs to
+ * one request.
+ */
+public final class Fields {
+    private final JsonNode object;
+    private final String path;
+    private final Set<String> asked = new HashSet<>();
+
+    /**
+     * The fields of an object.
+     *
+     * @param path where the object stands, as a JSON Pointer; empty for the body itself
+     */
+    public Fields(JsonNode object, String path) {
+        this.object = object;
+        this.path = path;
+    }
+
+    /** Whether a field is there and not null. */
+    public boolean has(String field) {
+        asked.add(field);
+        return object.hasNonNull(field);
+    }
+
+    /** A text, or what is meant when the field is not there. */
+    public String text(String field, String otherwise) throws BadJson {
+        Optional<JsonNode> node = node(field);
+        if (node.isEmpty()) {
+            return otherwise;
+        }
+        if (!node.get().isTextual()) {
+            throw wrong(field, "json.text");
+        }
+        return node.get().textValue();
+    }
+
+    /** A text that must be there. */
+    public String text(String field) throws BadJson {
+        if (!has(field)) {
+            throw wrong(field, "json.text-missing");
+        }
+        return text(field, "");
+    }
+
+    /** A whole number that must be there. */
+    public int number(String field) throws BadJson {
+        JsonNode node = node(field).orElseThrow(() -> missingNumber(field));
+        if (!node.isIntegralNumber() || !node.canConvertToInt()) {
+            throw wrong(field, "json.number");
+        }
+        return node.intValue();
+    }
+
+    /** True or false, or what is meant when the field is not there. */
+    public boolean flag(String field, boolean otherwise) throws BadJson {
+        Optional<JsonNode> node = node(field);
+        if (node.isPresent() && !node.get().isBoolean()) {
+            throw wrong(field, "json.flag");
+        }
+        return node.map(JsonNode::booleanValue).orElse(otherwise);
+    }
+
+    /** A list of texts, empty when the field is not there. */
+    public List<String> texts(String field) throws BadJson {
+        List<String> texts = new ArrayList<>();
+        for (JsonNode node : array(field)) {
+            if (!node.isTextual()) {
+                throw wrong(field, "json.texts");
+            }
+            texts.add(node.textValue());
+        }
+        return texts;
+    }
+
+    /** A list of objects, empty when the field is not there. */
+    public List<Fields> objects(String field) throws BadJson {
+        List<Fields> objects = new ArrayList<>();
+        for (JsonNode node : array(field)) {
+            if (!node.isObject()) {
+                throw wrong(field, "json.objects");
+            }
+            objects.add(new Fields(node, path + "/" + field + "/" + objects.size()));
+        }
+        return objects;
+    }
+
+    /**
+     * Call when all fields were read.
+     *
+     * @throws BadJson that names a field that nobody asked for
+     */
+    public void nothingElse() throws BadJson {
+        Iterator<String> names = object.fieldNames();
+        while (names.hasNext()) {
+            String name = names.next();
+            if (!asked.contains(name)) {
+                List<String> known = asked.stream().sorted().toList();
+                throw new BadJson(
+                        ProblemKind.BAD_FIELD,
+                        "json.unknown",
+                        path + "/" + name,
+                        known.isEmpty() ? "–" : String.join(", ", known));
+            }
+        }
+    }
+
+    private Iterable<JsonNode> array(String field) throws BadJson {
+        Optional<JsonNode> node = node(field);
+        if (node.isEmpty()) {
+            return List.of();
+        }
+        if (!node.get().isArray()) {
+            throw wrong(field, "json.list");
+        }
+        return node.get();
+    }
+
+    private Optional<JsonNode> node(String field) {
+        return has(field) ? Optional.of(object.get(field)) : Optional.empty();
+    }
+
+    private BadJson missingNumber(String field) {
+        return wrong(field, "json.number-missing");
+    }
+
+    private BadJson wrong(String field, String sentence) {
+        return new BadJson(ProblemKind.BAD_FIELD, sentence, path + "/" + field);
+    }
+}

@@ -1,0 +1,124 @@
+package sopwell.web;
+
+import java.time.DayOfWeek;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import sopwell.call.CallRefusal;
+import sopwell.menu.Group;
+import sopwell.menu.Menu;
+import sopwell.orders.Refusal;
+
+/** Makes sentences of refusals: ids become the names that people know. Immutable. */
+final class Sentences {
+    private final T t;
+    private final Menu menu;
+
+    /**
+     * @param menu names items, groups and stations; null when there is none, then ids stand
+     */
+    Sentences(T t, Menu menu) {
+        this.t = t;
+        this.menu = menu;
+    }
+
+    String of(Refusal refusal) {
+        List<String> args = refusal.args();
+        String key = "refusal." + refusal.reason().name();
+        return switch (refusal.reason()) {
+            case MENU_CHANGED -> t.of(key, args.stream().map(this::item).toArray());
+            case NOT_TODAY -> t.of(key, item(arg(args, 0)), days(arg(args, 1)));
+            case TEXT_TOO_LONG -> t.of(key, field(arg(args, 0)), arg(args, 1));
+            case TEXT_UNCLEAR -> t.of(key, field(arg(args, 0)));
+            case NOT_WHOLE -> notWhole(key, args);
+            case UNKNOWN_ORDER,
+                    DAY_CLOSED,
+                    NO_DAY_OPEN,
+                    ORDERS_OPEN,
+                    UNKNOWN_PART,
+                    STALE_VERSION,
+                    NO_LINES,
+                    TOO_MANY_LINES,
+                    QUANTITY,
+                    REASON_MISSING,
+                    NUMBERS_USED_UP,
+                    ORDER_VOID,
+                    ORDER_HANDED,
+                    ORDER_NOT_HANDED,
+                    NUMBER_TAKEN,
+                    NOTHING_CHANGED,
+                    CHANGE_UNSEEN,
+                    NOTHING_TO_SEE,
+                    PART_CANCELLED,
+                    ALREADY_STARTED,
+                    ALREADY_UP,
+                    NOT_UP,
+                    NOTHING_TO_BRING_BACK ->
+                    t.of(key, args.toArray());
+        };
+    }
+
+    String of(CallRefusal refusal) {
+        List<String> args = new ArrayList<>(refusal.args());
+        switch (refusal.why()) {
+            case CLASH, TOO_MANY -> args.set(2, group(args.get(2)));
+            case TOO_FEW -> args.set(1, group(args.get(1)));
+            default -> {}
+        }
+        return t.of("call." + refusal.why().name(), args.toArray());
+    }
+
+    private String notWhole(String key, List<String> args) {
+        List<String> stations =
+                args.subList(Math.min(1, args.size()), args.size()).stream()
+                        .map(this::station)
+                        .toList();
+        return t.of(key, arg(args, 0), t.list(stations));
+    }
+
+    private static String arg(List<String> args, int place) {
+        return place < args.size() ? args.get(place) : "";
+    }
+
+    private String item(String id) {
+        return menu != null && menu.hasItem(id) ? t.local(menu.item(id).name()) : id;
+    }
+
+    private String station(String id) {
+        return menu != null && menu.hasStation(id) ? t.local(menu.station(id).name()) : id;
+    }
+
+    private String group(String id) {
+        if (menu == null) {
+            return id;
+        }
+        return menu.groups().stream()
+                .filter(group -> group.id().equals(id))
+                .map(Group::name)
+                .map(name -> t.local(name).toLowerCase(t.locale()))
+                .findFirst()
+                .orElse(id);
+    }
+
+    private String field(String id) {
+        return t.has("field." + id) ? t.get("field." + id) : id;
+    }
+
+    private String days(String written) {
+        List<String> names =
+                Arrays.stream(written.split(","))
+                        .filter(day -> !day.isBlank())
+                        .map(this::day)
+                        .toList();
+        return t.list(names);
+    }
+
+    private String day(String written) {
+        return Arrays.stream(DayOfWeek.values())
+                .filter(day -> day.name().equalsIgnoreCase(written.strip()))
+                .map(day -> day.getDisplayName(TextStyle.FULL, t.locale()))
+                .findFirst()
+                .orElse(written);
+    }
+}

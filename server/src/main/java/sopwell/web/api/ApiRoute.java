@@ -1,0 +1,32 @@
+package sopwell.web.api;
+
+import io.undertow.server.HttpHandler;
+import io.undertow.util.HttpString;
+import java.util.function.Function;
+
+/**
+ * One route of the program interface. Immutable.
+ *
+ * @param path with parameters in braces
+ * @param handler picks what answers
+ */
+record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> handler) {
+    /** Everything that answers. */
+    record Handlers(
+            Calls calls,
+            CallApi readings,
+            OrderApi orders,
+            PartApi parts,
+            DayApi days,
+            StandApi stand) {
+        static Handlers of(ApiContext context) {
+            return new Handlers(
+                    new Calls(context.texts()),
+                    new CallApi(context),
+                    new OrderApi(context),
+                    new PartApi(context),
+                    new DayApi(context),
+                    new StandApi(context));
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package sopwell.web.api;
+
+import io.undertow.server.HttpHandler;
+import io.undertow.server.RoutingHandler;
+import io.undertow.util.Methods;
+import java.util.List;
+import java.util.function.Function;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.web.api.ApiRoute.Handlers;
+
+/** The routes of the program interface. Stateless. */
+public final class ApiRoutes {
+    /** Every route there is; the interface's description is held to this list. */
+    static final List<ApiRoute> ALL =
+            List.of(
+                    post("/api/calls", h -> h.calls().question(h.readings()::read)),
+                    post("/api/orders", h -> h.calls().write(h.orders()::place)),
+                    get("/api/orders", h -> h.calls().read(h.orders()::list)),
+                    get("/api/orders/{order}", h -> h.calls().read(h.orders()::get)),
+                    post("/api/orders/{order}/changes", h -> h.calls().write(h.orders()::change)),
+                    post("/api/orders/{order}/voids", h -> h.calls().write(h.orders()::voidOrder)),
+                    post("/api/orders/{order}/handed", h -> h.calls().write(h.orders()::hand)),
+                    post(
+                            "/api/orders/{order}/brought-back",
+                            h -> h.calls().write(h.orders()::bringBack)),
+                    post(
+                            "/api/parts/{part}/started",
+                            h -> h.calls().write(h.parts().move(KitchenCommand.Start::new))),
+                    post(
+                            "/api/parts/{part}/up",
+                            h -> h.calls().write(h.parts().move(KitchenCommand.Up::new))),
+                    post(
+                            "/api/parts/{part}/brought-back",
+                            h -> h.calls().write(h.parts().move(KitchenCommand.BringBack::new))),
+                    post(
+                            "/api/parts/{part}/seen",
+                            h -> h.calls().write(h.parts().move(KitchenCommand.Seen::new))),
+                    post("/api/days/opened", h -> h.calls().write(h.orders()::openDay)),
+                    post("/api/days/closed", h -> h.calls().write(h.orders()::closeDay)),
+                    get("/api/days/{date}/mix", h -> h.calls().read(h.days()::mix)),
+                    get("/api/days/{date}/waits", h -> h.calls().read(h.days()::waits)),
+                    get("/api/boards/{board}", h -> h.calls().read(h.stand()::board)),
+                    get("/api/menu", h -> h.calls().read(h.stand()::menu)),
+                    get("/api/openapi.json", h -> h.calls().read(h.stand()::description)),
+                    get("/docs/problems", h -> h.calls().read(h.stand()::problems)),
+                    get("/healthz", h -> h.calls().read(h.stand()::health)));
+
+    private ApiRoutes() {}
+
+    /** Adds every route of the program interface. */
+    public static void add(RoutingHandler routes, ApiContext context) {
+        Handlers handlers = Handlers.of(context);
+        ALL.forEach(r -> routes.add(r.method(), r.path(), r.handler().apply(handlers)));
+    }
+
+    private static ApiRoute get(String path, Function<Handlers, HttpHandler> handler) {
+        return new ApiRoute(Methods.GET, path, handler);
+    }
+
+    private static ApiRoute post(String path, Function<Handlers, HttpHandler> handler) {
+        return new ApiRoute(Methods.POST, path, handler);
+    }
+}

@@ -1,0 +1,189 @@
+package sopwell.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import io.undertow.io.Receiver;
+import io.undertow.server.HttpHandler;
+import io.undertow.server.HttpServerExchange;
+import io.undertow.util.Headers;
+import io.undertow.util.SameThreadExecutor;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.regex.Pattern;
+import sopwell.Limits;
+import sopwell.desk.DeskBusy;
+import sopwell.log.LogFault;
+import sopwell.web.Json;
+import sopwell.web.Json.BadJson;
+import sopwell.web.Languages;
+import sopwell.web.Problem;
+import sopwell.web.ProblemKind;
+import sopwell.web.Reply;
+import sopwell.web.T;
+import sopwell.web.Texts;
+
+/**
+ * Turns functions into HTTP handlers that never wait: the answer is sent when it is there. Every
+ * fault becomes a problem document. Thread-safe.
+ */
+final class Calls {
+    private static final Logger LOGGER = Logger.getLogger(Calls.class.getName());
+    private static final HexFormat HEX = HexFormat.of();
+    private static final int FINGERPRINT_BYTES = 16;
+    private static final Pattern JSON_TYPE =
+            Pattern.compile("(?i)\\s*application/json\\s*(;.*)?");
+
+    private final Texts texts;
+
+    Calls(Texts texts) {
+        this.texts = texts;
+    }
+
+    /** Answers a request that changes something, or that sends a body. */
+    @FunctionalInterface
+    interface Write {
+        CompletableFuture<Reply> answer(Ask ask) throws BadJson, Refused;
+    }
+
+    /** Answers a request that only looks. */
+    @FunctionalInterface
+    interface Read {
+        CompletableFuture<Reply> answer(HttpServerExchange exchange, T text) throws Refused;
+    }
+
+    /** A handler for changes: needs a key. */
+    HttpHandler write(Write write) {
+        return exchange ->
+                receiver(exchange)
+                        .receiveFullBytes((e, body) -> begin(e, body, true, write), this::tooLarge);
+    }
+
+    /** A handler for questions with a body: needs no key. */
+    HttpHandler question(Write write) {
+        return exchange ->
+                receiver(exchange)
+                        .receiveFullBytes(
+                                (e, body) -> begin(e, body, false, write), this::tooLarge);
+    }
+
+    /** A handler for questions without a body. */
+    HttpHandler read(Read read) {
+        return exchange -> {
+            T text = texts.in(Languages.of(exchange));
+            try {
+                finish(exchange, text, read.answer(exchange, text));
+            } catch (Refused refused) {
+                Reply.problem(refused.problem()).send(exchange);
+            } catch (RuntimeException bug) {
+                Reply.problem(fault(bug, text)).send(exchange);
+            }
+        };
+    }
+
+    /** Minds bodies that don't announce their length; the others were minded at the door. */
+    private static Receiver receiver(HttpServerExchange exchange) {
+        Receiver receiver = exchange.getRequestReceiver();
+        receiver.setMaxBufferSize((int) Limits.BODY_BYTES_MAX);
+        return receiver;
+    }
+
+    private void begin(HttpServerExchange exchange, byte[] body, boolean keyed, Write write) {
+        T text = texts.in(Languages.of(exchange));
+        try {
+            Ask ask =
+                    new Ask(
+                            exchange,
+                            keyed ? key(exchange, text) : "",
+                            fingerprint(exchange, body),
+                            parse(exchange, body, text),
+                            text);
+            finish(exchange, text, write.answer(ask));
+        } catch (BadJson bad) {
+            Reply.problem(bad.problem(text)).send(exchange);
+        } catch (Refused refused) {
+            Reply.problem(refused.problem()).send(exchange);
+        } catch (RuntimeException busyOrBug) {
+            Reply.problem(fault(busyOrBug, text)).send(exchange);
+        }
+    }
+
+    private void finish(HttpServerExchange exchange, T text, CompletableFuture<Reply> answer) {
+        exchange.dispatch(SameThreadExecutor.INSTANCE, () -> sendWhenThere(exchange, text, answer));
+    }
+
+    private static void sendWhenThere(
+            HttpServerExchange exchange, T text, CompletableFuture<Reply> answer) {
+        CompletableFuture<Void> unused =
+                answer.orTimeout(Limits.ANSWER_MILLIS_MAX, TimeUnit.MILLISECONDS)
+                        .exceptionally(fault -> Reply.problem(fault(fault, text)))
+                        .thenAcceptAsync(
+                                reply -> reply.send(exchange), exchange.getIoThread());
+    }
+
+    private void tooLarge(HttpServerExchange exchange, java.io.IOException fault) {
+        T text = texts.in(Languages.of(exchange));
+        Reply.problem(Problem.of(ProblemKind.TOO_LARGE, text, Limits.BODY_BYTES_MAX))
+                .send(exchange);
+    }
+
+    private static Problem fault(Throwable wrapped, T text) {
+        Throwable fault = wrapped instanceof CompletionException ? wrapped.getCause() : wrapped;
+        if (fault instanceof DeskBusy) {
+            return Problem.of(ProblemKind.BUSY, text);
+        }
+        if (fault instanceof TimeoutException || fault instanceof LogFault) {
+            LOGGER.log(Level.WARNING, "a command's outcome is unknown", fault);
+            return Problem.of(ProblemKind.UNKNOWN_OUTCOME, text);
+        }
+        LOGGER.log(Level.SEVERE, "a request broke", fault);
+        return Problem.of(ProblemKind.BROKEN, text);
+    }
+
+    private static String key(HttpServerExchange exchange, T text) throws Refused {
+        String key = exchange.getRequestHeaders().getFirst("Idempotency-Key");
+        if (key == null || key.isBlank()) {
+            throw new Refused(Problem.of(ProblemKind.KEY_MISSING, text));
+        }
+        String bare = key.strip();
+        if (bare.length() >= 2 && bare.startsWith("\"") && bare.endsWith("\"")) {
+            bare = bare.substring(1, bare.length() - 1);
+        }
+        boolean printable = bare.chars().allMatch(c -> c > ' ' && c < 127);
+        if (bare.isEmpty() || bare.length() > Limits.KEY_CHARS_MAX || !printable) {
+            throw new Refused(
+                    Problem.of(ProblemKind.KEY_WRONG, text, Limits.KEY_CHARS_MAX));
+        }
+        return bare;
+    }
+
+    private static JsonNode parse(HttpServerExchange exchange, byte[] body, T text)
+            throws BadJson, Refused {
+        if (body.length == 0) {
+            return JsonNodeFactory.instance.objectNode();
+        }
+        String type = exchange.getRequestHeaders().getFirst(Headers.CONTENT_TYPE);
+        if (type == null || !JSON_TYPE.matcher(type).matches()) {
+            throw new Refused(Problem.of(ProblemKind.NOT_JSON, text));
+        }
+        return Json.object(body);
+    }
+
+    private static String fingerprint(HttpServerExchange exchange, byte[] body) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            String head = exchange.getRequestMethod() + " " + exchange.getRequestPath() + "\n";
+            digest.update(head.getBytes(StandardCharsets.UTF_8));
+            return HEX.formatHex(digest.digest(body), 0, FINGERPRINT_BYTES);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,186 @@
+package sopwell.web.api;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.undertow.server.HttpServerExchange;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import sopwell.desk.Stand;
+import sopwell.log.Recorded;
+import sopwell.menu.Lang;
+import sopwell.mix.DayMix;
+import sopwell.mix.DayWaits;
+import sopwell.mix.ItemCount;
+import sopwell.mix.MixTable;
+import sopwell.mix.WaitSummary;
+import sopwell.orders.OrderEvent.DayClosed;
+import sopwell.orders.OrderEvent.DayOpened;
+import sopwell.web.Languages;
+import sopwell.web.Problem;
+import sopwell.web.ProblemKind;
+import sopwell.web.Reply;
+import sopwell.web.T;
+
+/** A day's mix and waits for programs. Thread-safe. */
+final class DayApi {
+    private final ApiContext context;
+
+    DayApi(ApiContext context) {
+        this.context = context;
+    }
+
+    /** The answer to opening or closing a day. */
+    static Reply day(List<Recorded> events) {
+        return Reply.json(
+                200,
+                json -> {
+                    json.writeStartObject();
+                    json.writeBooleanField("changed", !events.isEmpty());
+                    for (Recorded recorded : events) {
+                        if (recorded.event() instanceof DayOpened opened) {
+                            json.writeStringField("opened", opened.date().toString());
+                        } else if (recorded.event() instanceof DayClosed closed) {
+                            json.writeStringField("closed", closed.date().toString());
+                        }
+                    }
+                    if (!events.isEmpty()) {
+                        json.writeNumberField("seq", events.get(events.size() - 1).seq());
+                    }
+                    json.writeEndObject();
+                });
+    }
+
+    CompletableFuture<Reply> mix(HttpServerExchange exchange, T text) throws Refused {
+        Lang lang = Languages.of(exchange);
+        return ask(
+                exchange,
+                text,
+                stand ->
+                        DayMix.of(
+                                stand.orders().date().orElseThrow(),
+                                stand.orders(),
+                                stand.menu(),
+                                stand::menuOf),
+                (json, mix) -> mix(json, mix, lang));
+    }
+
+    CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
+        return ask(
+                exchange,
+                text,
+                stand ->
+                        DayWaits.of(
+                                stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
+                DayApi::waits);
+    }
+
+    private interface Writer<A> {
+        void write(JsonGenerator json, A answer) throws IOException;
+    }
+
+    private <A> CompletableFuture<Reply> ask(
+            HttpServerExchange exchange, T text, Function<Stand, A> question, Writer<A> writer)
+            throws Refused {
+        String named = Ask.path(exchange, "date");
+        CompletableFuture<Optional<A>> answer =
+                named.equals("today")
+                        ? context.follower()
+                                .ask(stand -> stand.orders().date().map(d -> question.apply(stand)))
+                        : context.day().ask(date(named, text), question);
+        return answer.thenApply(
+                found ->
+                        found.map(a -> Reply.json(200, json -> writer.write(json, a)))
+                                .orElseGet(() -> Reply.problem(noSuchDay(named, text))));
+    }
+
+    private static LocalDate date(String named, T text) throws Refused {
+        try {
+            return LocalDate.parse(named);
+        } catch (DateTimeParseException wrong) {
+            throw new Refused(Problem.of(ProblemKind.DATE_WRONG, text, named));
+        }
+    }
+
+    private static Problem noSuchDay(String named, T text) {
+        return Problem.of(ProblemKind.NO_SUCH_DAY, text, named);
+    }
+
+    private static void mix(JsonGenerator json, DayMix mix, Lang lang) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("date", mix.date().toString());
+        json.writeNumberField("orders", mix.orders());
+        json.writeNumberField("voids", mix.voids());
+        json.writeNumberField("pieces", mix.pieces());
+        json.writeNumberField("subtotalCents", mix.subtotalCents());
+        json.writeArrayFieldStart("items");
+        for (ItemCount item : mix.items()) {
+            json.writeStartObject();
+            json.writeStringField("item", item.item());
+            json.writeStringField("name", item.name().in(lang));
+            if (!item.size().isEmpty()) {
+                json.writeStringField("size", item.size());
+            }
+            json.writeNumberField("pieces", item.pieces());
+            json.writeNumberField("cents", item.cents());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("tables");
+        for (MixTable table : mix.tables()) {
+            table(json, table, lang);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void table(JsonGenerator json, MixTable table, Lang lang) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("item", table.item());
+        json.writeStringField("name", table.name().in(lang));
+        json.writeStringField("down", table.down().in(lang));
+        json.writeStringField("across", table.across().in(lang));
+        json.writeArrayFieldStart("cells");
+        for (int row = 0; row < table.rows().size(); row++) {
+            for (int column = 0; column < table.columns().size(); column++) {
+                json.writeStartObject();
+                json.writeStringField("down", table.rows().get(row).id());
+                json.writeStringField("across", table.columns().get(column).id());
+                json.writeNumberField("pieces", table.pieces().get(row).get(column));
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("beside");
+        for (MixTable.WayCount beside : table.besides()) {
+            json.writeStartObject();
+            json.writeStringField("way", beside.way().id());
+            json.writeNumberField("pieces", beside.pieces());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void waits(JsonGenerator json, DayWaits waits) throws IOException {
+        json.writeStartObject();
+        summary(json, "placedToUp", waits.toUp());
+        summary(json, "placedToHanded", waits.toHanded());
+        json.writeNumberField("targetSeconds", waits.targetSeconds());
+        json.writeNumberField("upWithinTarget", waits.withinTarget());
+        json.writeStringField("percentiles", "NIST 7.2.6.2: place p(N+1), interpolated");
+        json.writeEndObject();
+    }
+
+    private static void summary(JsonGenerator json, String field, WaitSummary summary)
+            throws IOException {
+        json.writeObjectFieldStart(field);
+        json.writeNumberField("orders", summary.orders());
+        json.writeNumberField("medianSeconds", summary.medianSeconds());
+        json.writeNumberField("ninetiethSeconds", summary.ninetiethSeconds());
+        json.writeEndObject();
+    }
+}

@@ -1,0 +1,63 @@
+package sopwell.web.api;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import sopwell.desk.Answer;
+import sopwell.desk.Desk;
+import sopwell.desk.StandCommand;
+import sopwell.desk.StandCommand.ForOrders;
+import sopwell.log.Recorded;
+import sopwell.orders.OrderCommand;
+import sopwell.web.Problem;
+import sopwell.web.ProblemKind;
+import sopwell.web.Reply;
+
+/** Submits a command and turns the desk's answer into a reply. Stateless. */
+final class Doing {
+    /** An order with nothing on it, which the rules always refuse: the key alone is asked about. */
+    private static final StandCommand NEVER_DONE =
+            new ForOrders(new OrderCommand.Place("", true, List.of()));
+
+    private Doing() {}
+
+    /**
+     * Submits a command.
+     *
+     * @param done the reply, from the events that the command came to the first time; runs on the
+     *     desk's thread and must be short
+     */
+    static CompletableFuture<Reply> submit(
+            Desk desk, Ask ask, StandCommand command, Function<List<Recorded>, Reply> done) {
+        return desk.submit(ask.key(), ask.fingerprint(), command)
+                .thenApplyAsync(
+                        answer -> reply(answer, ask, done), ask.exchange().getIoThread());
+    }
+
+    /**
+     * What to answer a request that can't be read against the menu of today: if it was done before
+     * under its key, under whatever menu, its first answer again.
+     */
+    static CompletableFuture<Reply> doneBeforeOr(
+            Problem problem, Desk desk, Ask ask, Function<List<Recorded>, Reply> done) {
+        return desk.submit(ask.key(), ask.fingerprint(), NEVER_DONE)
+                .thenApplyAsync(
+                        answer ->
+                                answer.outcome() == Answer.Outcome.REFUSED
+                                        ? Reply.problem(problem)
+                                        : reply(answer, ask, done),
+                        ask.exchange().getIoThread());
+    }
+
+    private static Reply reply(Answer answer, Ask ask, Function<List<Recorded>, Reply> done) {
+        return switch (answer.outcome()) {
+            case DONE -> done.apply(answer.events());
+            case REPEATED -> done.apply(answer.events()).with("Idempotent-Replayed", "true");
+            case REFUSED ->
+                    Reply.problem(
+                            RefusalProblems.of(answer.refusal().orElseThrow(), ask.text()));
+            case KEY_REUSED ->
+                    Reply.problem(Problem.of(ProblemKind.KEY_REUSED, ask.text()));
+        };
+    }
+}

@@ -1,0 +1,65 @@
+package sopwell.web.api;
+
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import sopwell.desk.StandCommand.ForKitchen;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PartId;
+import sopwell.log.Recorded;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
+import sopwell.web.Json.BadJson;
+import sopwell.web.Reply;
+
+/** Parts for programs. Thread-safe. */
+final class PartApi {
+    private final ApiContext context;
+
+    PartApi(ApiContext context) {
+        this.context = context;
+    }
+
+    /** A handler's function for one kind of move. */
+    Calls.Write move(Function<PartId, KitchenCommand> command) {
+        return ask -> move(ask, command);
+    }
+
+    private CompletableFuture<Reply> move(Ask ask, Function<PartId, KitchenCommand> command)
+            throws BadJson, Refused {
+        ask.fields().nothingElse();
+        Optional<PartId> part = PartId.read(ask.path("part"));
+        if (part.isEmpty()) {
+            Refusal unknown = Refusal.of(Reason.UNKNOWN_PART, ask.path("part"));
+            throw new Refused(RefusalProblems.of(unknown, ask.text()));
+        }
+        return Doing.submit(
+                context.desk(),
+                ask,
+                new ForKitchen(command.apply(part.get())),
+                events -> moved(events.get(0)));
+    }
+
+    private static Reply moved(Recorded recorded) {
+        KitchenEvent event = (KitchenEvent) recorded.event();
+        String state =
+                switch (event.kind()) {
+                    case STARTED, BROUGHT_BACK -> "started";
+                    case UP -> "up";
+                    case SEEN -> "seen";
+                };
+        return Reply.json(
+                200,
+                json -> {
+                    json.writeStartObject();
+                    json.writeStringField("part", event.part().toString());
+                    json.writeStringField("order", event.part().order());
+                    json.writeStringField("station", event.part().station());
+                    json.writeStringField("state", state);
+                    json.writeNumberField("seq", recorded.seq());
+                    OrderJson.time(json, "at", recorded.atMs());
+                    json.writeEndObject();
+                });
+    }
+}

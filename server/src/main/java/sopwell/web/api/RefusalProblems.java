@@ -1,0 +1,57 @@
+package sopwell.web.api;
+
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
+import sopwell.web.Problem;
+import sopwell.web.T;
+
+/** Gives refusals their HTTP status. Stateless. */
+public final class RefusalProblems {
+    private RefusalProblems() {}
+
+    /** The problem document of a refusal. */
+    static Problem of(Refusal refusal, T text) {
+        return Problem.of(
+                status(refusal.reason()),
+                refusal.reason(),
+                text.sentence(refusal));
+    }
+
+    /**
+     * 404 for what does not exist, 422 for what is asked wrongly, 409 for what can't be done as
+     * things stand.
+     */
+    public static int status(Reason reason) {
+        return switch (reason) {
+            case UNKNOWN_ORDER, UNKNOWN_PART -> 404;
+            case NO_LINES,
+                    TOO_MANY_LINES,
+                    QUANTITY,
+                    TEXT_TOO_LONG,
+                    TEXT_UNCLEAR,
+                    REASON_MISSING,
+                    NOT_TODAY ->
+                    422;
+            case DAY_CLOSED,
+                    NO_DAY_OPEN,
+                    ORDERS_OPEN,
+                    STALE_VERSION,
+                    MENU_CHANGED,
+                    NUMBERS_USED_UP,
+                    ORDER_VOID,
+                    ORDER_HANDED,
+                    ORDER_NOT_HANDED,
+                    NUMBER_TAKEN,
+                    NOTHING_CHANGED,
+                    NOT_WHOLE,
+                    CHANGE_UNSEEN,
+                    NOTHING_TO_SEE,
+                    PART_CANCELLED,
+                    ALREADY_STARTED,
+                    ALREADY_UP,
+                    NOT_UP,
+                    NOTHING_TO_BRING_BACK ->
+                    409;
+        };
+    }
+}

@@ -1,0 +1,68 @@
+package sopwell.web.live;
+
+import jakarta.websocket.CloseReason;
+import jakarta.websocket.Endpoint;
+import jakarta.websocket.EndpointConfig;
+import jakarta.websocket.MessageHandler;
+import jakarta.websocket.PongMessage;
+import jakarta.websocket.Session;
+import java.util.List;
+import java.util.Map;
+import sopwell.Limits;
+import sopwell.menu.Lang;
+
+/**
+ * The socket of one screen: {@code /ws/boards/{board}?lang=es}. Programs that ask for the
+ * subprotocol {@value #JSON} get JSON, our screens get HTML. The only thing a screen may say is
+ * {@code whole}: send me the whole board.
+ */
+final class BoardSocket extends Endpoint {
+    /** The subprotocol of JSON frames. */
+    static final String JSON = "sopwell.json.v1";
+
+    private final BoardHub hub;
+    private final FrameWriter json;
+    private final Map<Lang, FrameWriter> html;
+
+    BoardSocket(BoardHub hub, FrameWriter json, Map<Lang, FrameWriter> html) {
+        this.hub = hub;
+        this.json = json;
+        this.html = html;
+    }
+
+    @Override
+    public void onOpen(Session session, EndpointConfig config) {
+        session.setMaxIdleTimeout(0);
+        session.setMaxTextMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
+        session.setMaxBinaryMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
+        session.getAsyncRemote().setSendTimeout(Limits.SOCKET_SEND_MILLIS_MAX);
+        session.addMessageHandler(PongMessage.class, pong -> hub.heard(session));
+        session.addMessageHandler(
+                String.class, (MessageHandler.Whole<String>) text -> onText(session, text));
+        FrameWriter writer =
+                session.getNegotiatedSubprotocol().equals(JSON) ? json : html.get(lang(session));
+        hub.join(session, session.getPathParameters().get("board"), writer);
+    }
+
+    @Override
+    public void onClose(Session session, CloseReason reason) {
+        hub.leave(session);
+    }
+
+    @Override
+    public void onError(Session session, Throwable fault) {
+        hub.leave(session);
+    }
+
+    private void onText(Session session, String text) {
+        hub.heard(session);
+        if (text.equals("whole")) {
+            hub.sendWhole(session);
+        }
+    }
+
+    private static Lang lang(Session session) {
+        List<String> asked = session.getRequestParameterMap().getOrDefault("lang", List.of("en"));
+        return asked.contains("es") ? Lang.ES : Lang.EN;
+    }
+}

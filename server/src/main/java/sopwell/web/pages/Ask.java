@@ -1,0 +1,110 @@
+package sopwell.web.pages;
+
+import io.undertow.server.HttpServerExchange;
+import io.undertow.util.PathTemplateMatch;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import sopwell.Limits;
+
+/**
+ * One request of a screen, read. Local to its request.
+ *
+ * @param screen the screen's settings
+ * @param named what the address names, in its path or query
+ * @param fields the form's fields; a field that was sent twice has its first value
+ * @param key the idempotency key from the header, or from the form's field {@code key}, or empty
+ * @param fingerprint condenses method, path and body
+ * @param partial whether a fragment is wanted rather than a page
+ * @param tooLarge whether the body was larger than any form of ours, and not read to its end
+ */
+record Ask(
+        Screen screen,
+        Map<String, String> named,
+        Map<String, String> fields,
+        String key,
+        String fingerprint,
+        boolean partial,
+        boolean tooLarge) {
+    /** A form of the counter: its call in percent escapes, a name, a reason, and small fields. */
+    static final int BODY_BYTES_MAX = 12 * Limits.CALL_CHARS_MAX;
+
+    static Ask read(HttpServerExchange exchange, Screen screen) throws IOException {
+        byte[] body = body(exchange);
+        Map<String, String> fields = fields(body);
+        String header = exchange.getRequestHeaders().getFirst("Idempotency-Key");
+        String key = header == null ? fields.getOrDefault("key", "") : header;
+        String print =
+                new Fingerprint()
+                        .add(bytes(exchange.getRequestMethod().toString()))
+                        .add(bytes(exchange.getRequestPath()))
+                        .add(body)
+                        .hex();
+        return new Ask(
+                screen,
+                named(exchange),
+                fields,
+                key,
+                print,
+                exchange.getRequestHeaders().contains("HX-Request"),
+                body.length > BODY_BYTES_MAX);
+    }
+
+    String in(String name) {
+        return named.getOrDefault(name, "");
+    }
+
+    String field(String name) {
+        return fields.getOrDefault(name, "").strip();
+    }
+
+    boolean hasKey() {
+        return !key.isBlank() && key.length() <= Limits.KEY_CHARS_MAX;
+    }
+
+    private static byte[] body(HttpServerExchange exchange) throws IOException {
+        if (!exchange.isBlocking()) {
+            exchange.startBlocking();
+        }
+        InputStream in = exchange.getInputStream();
+        return in.readNBytes(BODY_BYTES_MAX + 1);
+    }
+
+    /** The address's query, and over it what its path names. */
+    private static Map<String, String> named(HttpServerExchange exchange) {
+        Map<String, String> named = new HashMap<>();
+        exchange.getQueryParameters().forEach((name, all) -> named.put(name, all.getFirst()));
+        PathTemplateMatch match = exchange.getAttachment(PathTemplateMatch.ATTACHMENT_KEY);
+        if (match != null) {
+            named.putAll(match.getParameters());
+        }
+        return named;
+    }
+
+    private static Map<String, String> fields(byte[] body) {
+        Map<String, String> fields = new HashMap<>();
+        for (String pair : new String(body, StandardCharsets.UTF_8).split("&", -1)) {
+            int is = pair.indexOf('=');
+            if (is > 0) {
+                fields.putIfAbsent(decoded(pair.substring(0, is)), decoded(pair.substring(is + 1)));
+            }
+        }
+        return fields;
+    }
+
+    /** A broken escape is taken as it stands: the call parser will say what it can't read. */
+    private static String decoded(String text) {
+        try {
+            return URLDecoder.decode(text, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException broken) {
+            return text;
+        }
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,94 @@
+package sopwell.web.pages;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sopwell.Check;
+
+/**
+ * The static files, read once from the class path. Their common version stands in their address, so
+ * that browsers may keep them for ever, and scripts that load each other stay of one version.
+ * Immutable, thread-safe.
+ */
+public final class Assets {
+    /** Every file under {@code web/static} that a screen uses. */
+    public static final List<String> NAMES =
+            List.of(
+                    "css/tokens.css",
+                    "css/base.css",
+                    "css/board.css",
+                    "css/rows.css",
+                    "css/rows-more.css",
+                    "css/pass.css",
+                    "css/counter.css",
+                    "css/words.css",
+                    "css/orders.css",
+                    "css/home.css",
+                    "css/mix.css",
+                    "js/server-clock.js",
+                    "js/send.js",
+                    "js/frames.js",
+                    "js/board-socket.js",
+                    "js/ages.js",
+                    "js/fit.js",
+                    "js/board-keys.js",
+                    "js/call-line.js",
+                    "js/word-board.js",
+                    "icon.svg",
+                    "vendor/htmx-2.0.10.min.js");
+
+    private final Map<String, Asset> files = new LinkedHashMap<>();
+    private final String version;
+
+    /** A file and what it is. */
+    record Asset(String type, ByteBuffer body) {}
+
+    private Assets(String version) {
+        this.version = version;
+    }
+
+    /** Reads all files; one that is not there is a fault. */
+    public static Assets load() {
+        Map<String, Asset> files = new LinkedHashMap<>();
+        Fingerprint print = new Fingerprint();
+        for (String name : NAMES) {
+            byte[] bytes = read(name);
+            print.add(name.getBytes(StandardCharsets.UTF_8)).add(bytes);
+            files.put(name, new Asset(type(name), ByteBuffer.wrap(bytes)));
+        }
+        Assets assets = new Assets(print.hex().substring(0, 12));
+        assets.files.putAll(files);
+        return assets;
+    }
+
+    /** Names the content of all files together. */
+    public String version() {
+        return version;
+    }
+
+    Optional<Asset> find(String name) {
+        return Optional.ofNullable(files.get(name));
+    }
+
+    private static byte[] read(String name) {
+        try (InputStream in = Assets.class.getResourceAsStream("/web/static/" + name)) {
+            Check.that(in != null, "static files are on the class path");
+            return in.readAllBytes();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private static String type(String name) {
+        if (name.endsWith(".css")) {
+            return "text/css; charset=utf-8";
+        }
+        return name.endsWith(".svg") ? "image/svg+xml" : "text/javascript; charset=utf-8";
+    }
+}

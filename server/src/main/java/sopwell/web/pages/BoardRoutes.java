@@ -1,0 +1,105 @@
+package sopwell.web.pages;
+
+import io.undertow.server.RoutingHandler;
+import java.util.Optional;
+import java.util.function.Function;
+import sopwell.boards.CounterBoard;
+import sopwell.desk.Answer;
+import sopwell.desk.StandCommand;
+import sopwell.desk.StandCommand.ForKitchen;
+import sopwell.desk.StandCommand.ForOrders;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PartId;
+import sopwell.orders.OrderCommand;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
+import sopwell.web.Reply;
+import sopwell.web.T;
+import sopwell.web.live.Frame;
+
+/** The boards' pages, and what is pressed on them. Thread-safe. */
+final class BoardRoutes {
+    private final PageContext context;
+    private final PageHandling handling;
+
+    BoardRoutes(PageContext context, PageHandling handling) {
+        this.context = context;
+        this.handling = handling;
+    }
+
+    void add(RoutingHandler routes) {
+        routes.get("/boards/{station}", handling.handler(ask -> page(ask, ask.in("station"))));
+        routes.get("/pass", handling.handler(ask -> page(ask, "pass")));
+        part(routes, "started", KitchenCommand.Start::new);
+        part(routes, "up", KitchenCommand.Up::new);
+        part(routes, "brought-back", KitchenCommand.BringBack::new);
+        part(routes, "seen", KitchenCommand.Seen::new);
+        routes.post(
+                "/boards/{station}/brought-back-last",
+                handling.handler(
+                        ask ->
+                                press(
+                                        ask,
+                                        new ForKitchen(
+                                                new KitchenCommand.BringBackLast(
+                                                        ask.in("station"))))));
+        order(routes, "handed", OrderCommand.Hand::new);
+        order(routes, "brought-back", OrderCommand.BringBack::new);
+    }
+
+    private void part(
+            RoutingHandler routes, String what, Function<PartId, KitchenCommand> command) {
+        routes.post(
+                "/boards/{station}/parts/{part}/" + what,
+                handling.handler(ask -> pressPart(ask, command)));
+    }
+
+    private void order(RoutingHandler routes, String what, Function<String, OrderCommand> command) {
+        routes.post(
+                "/pass/orders/{order}/" + what,
+                handling.handler(ask -> press(ask, new ForOrders(command.apply(ask.in("order"))))));
+    }
+
+    private Reply page(Ask ask, String name) throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        if (context.follower().menu() == null) {
+            return handling.sentence(503, t.get("page.no-menu"), ask);
+        }
+        Optional<Frame> frame = PageHandling.await(context.boards().apply(name));
+        if (frame.isEmpty() || frame.get().board() instanceof CounterBoard) {
+            return handling.sentence(404, t.of("page.no-station", name), ask);
+        }
+        int target = context.settings().targetSeconds();
+        return PageHandling.html(200, context.pages().board(frame.get(), ask.screen(), target));
+    }
+
+    private Reply pressPart(Ask ask, Function<PartId, KitchenCommand> command)
+            throws PageHandling.Interrupted {
+        Optional<PartId> part = PartId.read(ask.in("part"));
+        if (part.isEmpty() || !part.get().station().equals(ask.in("station"))) {
+            return refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
+        }
+        return press(ask, new ForKitchen(command.apply(part.get())));
+    }
+
+    /** Done is said by the board itself: the row changes. Only what is refused needs words. */
+    private Reply press(Ask ask, StandCommand command) throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        if (!ask.hasKey()) {
+            return handling.sentence(400, t.get("api.key-missing"), ask);
+        }
+        Answer answer =
+                PageHandling.await(context.desk().submit(ask.key(), ask.fingerprint(), command));
+        return switch (answer.outcome()) {
+            case DONE, REPEATED -> PageHandling.html(200, "");
+            case REFUSED -> refused(answer.refusal().orElseThrow(), ask);
+            case KEY_REUSED -> handling.sentence(422, t.get("send.key"), ask);
+        };
+    }
+
+    private Reply refused(Refusal refusal, Ask ask) {
+        int status = PageRoutes.status(refusal.reason());
+        String text = ask.screen().t().sentence(refusal, context.follower().menu());
+        return handling.sentence(status, text, ask);
+    }
+}

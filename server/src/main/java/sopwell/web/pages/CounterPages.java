@@ -1,0 +1,72 @@
+package sopwell.web.pages;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import sopwell.web.Reply;
+import sopwell.web.T;
+import sopwell.web.live.Frame;
+
+/** Draws the counter's page, and what a press changes on it. Thread-safe. */
+final class CounterPages {
+    private final PageContext context;
+    private final PageHandling handling;
+    private final CounterReading readings;
+
+    CounterPages(PageContext context, PageHandling handling, CounterReading readings) {
+        this.context = context;
+        this.handling = handling;
+        this.readings = readings;
+    }
+
+    /** The answer to a press: a fragment beside the call line, or the whole page. */
+    Reply answer(int status, Ask ask, CounterForm form, CounterResult result)
+            throws PageHandling.Interrupted {
+        if (!ask.partial()) {
+            return page(status, ask, form, result);
+        }
+        // A refused order was never kept, so its key may be used again; one in doubt keeps it too.
+        CounterForm next = status == 422 ? withKey(form, context.keys().get()) : form;
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("t", ask.screen().t());
+        params.put("form", next);
+        params.put("reading", readings.view(form.call(), status != 200, ask.screen().t()));
+        params.put("kind", result.kind());
+        params.put("placed", result.placed());
+        params.put("number", result.number());
+        params.put("sentence", result.sentence());
+        return PageHandling.html(status, context.pages().render("counter/answer", params));
+    }
+
+    private static CounterForm withKey(CounterForm form, String key) {
+        return new CounterForm(
+                key,
+                form.call(),
+                form.name(),
+                form.toGo(),
+                form.order(),
+                form.number(),
+                form.version());
+    }
+
+    Reply page(int status, Ask ask, CounterForm form, CounterResult result)
+            throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        if (context.parser().get() == null) {
+            return handling.sentence(503, t.get("page.no-menu"), ask);
+        }
+        Frame open = PageHandling.await(context.boards().apply("counter")).orElseThrow();
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("s", ask.screen());
+        params.put("form", form);
+        params.put("reading", readings.view(form.call(), status != 200, t));
+        params.put("rows", Words.of(context.parser().get().menu(), t));
+        params.put("head", FrameHead.of(open));
+        params.put("board", Pages.openOrders(open));
+        params.put("v", context.pages().counter(t));
+        params.put("kind", result.kind());
+        params.put("placed", result.placed());
+        params.put("number", result.number());
+        params.put("sentence", result.sentence());
+        return PageHandling.html(status, context.pages().render("counter/page", params));
+    }
+}

@@ -1,0 +1,20 @@
+package sopwell.web.pages;
+
+import sopwell.orders.OrderEvent.OrderPlaced;
+
+/**
+ * What a press at the counter came to, for the panel that says so. Immutable.
+ *
+ * @param kind {@code placed}, {@code changed}, {@code voided}, {@code refused}, or empty for
+ *     nothing
+ * @param placed the order that was placed, or null
+ * @param number the order's number, or 0
+ * @param sentence why it was refused, or empty
+ */
+record CounterResult(String kind, OrderPlaced placed, int number, String sentence) {
+    static final CounterResult NONE = new CounterResult("", null, 0, "");
+
+    static CounterResult refused(String sentence) {
+        return new CounterResult("refused", null, 0, sentence);
+    }
+}

@@ -1,0 +1,224 @@
+package sopwell.web.pages;
+
+import io.undertow.server.RoutingHandler;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sopwell.call.CallPrinter;
+import sopwell.call.Counted;
+import sopwell.call.Reading;
+import sopwell.desk.Answer;
+import sopwell.desk.Stand;
+import sopwell.desk.StandCommand.ForOrders;
+import sopwell.log.Recorded;
+import sopwell.menu.Menu;
+import sopwell.orders.Order;
+import sopwell.orders.OrderCommand;
+import sopwell.orders.OrderEvent.OrderPlaced;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
+import sopwell.web.Reply;
+import sopwell.web.T;
+
+/** The counter: read a call, place it, change or void what was placed. Thread-safe. */
+final class CounterRoutes {
+    private static final String TO_GO = "to-go";
+
+    private final PageContext context;
+    private final PageHandling handling;
+    private final CounterReading readings;
+    private final CounterPages pages;
+
+    CounterRoutes(PageContext context, PageHandling handling) {
+        this.context = context;
+        this.handling = handling;
+        this.readings = new CounterReading(context);
+        this.pages = new CounterPages(context, handling, readings);
+    }
+
+    /** What an editor needs of an order. */
+    private record Edited(Order order, Menu menu) {
+        static Optional<Edited> find(Stand stand, String id) {
+            return stand.orders()
+                    .find(id)
+                    .map(order -> new Edited(order, stand.menuOf(order.menuRevision())));
+        }
+    }
+
+    void add(RoutingHandler routes) {
+        routes.get("/counter", handling.handler(this::counter));
+        routes.post("/counter/reading", handling.handler(this::reading));
+        routes.post("/counter/orders", handling.handler(this::place));
+        routes.get("/counter/orders/{order}/edit", handling.handler(this::edit));
+        routes.post("/counter/orders/{order}/changes", handling.handler(this::change));
+        routes.post("/counter/orders/{order}/voids", handling.handler(this::voidOrder));
+    }
+
+    private Reply counter(Ask ask) throws PageHandling.Interrupted {
+        CounterResult result = CounterResult.NONE;
+        for (String kind : List.of("changed", "voided")) {
+            if (number(ask.in(kind)) > 0) {
+                result = new CounterResult(kind, null, number(ask.in(kind)), "");
+            }
+        }
+        return pages.page(200, ask, CounterForm.fresh(context.keys().get()), result);
+    }
+
+    private Reply reading(Ask ask) throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        if (context.parser().get() == null) {
+            return handling.sentence(503, t.get("page.no-menu"), ask);
+        }
+        ReadingView view = readings.view(ask.fields().getOrDefault("call", ""), false, t);
+        return PageHandling.html(
+                200, context.pages().render("counter/read", Map.of("t", t, "r", view)));
+    }
+
+    private Reply place(Ask ask) throws PageHandling.Interrupted {
+        return send(ask, form(ask, "", 0, 0));
+    }
+
+    private Reply change(Ask ask) throws PageHandling.Interrupted {
+        return send(
+                ask,
+                form(
+                        ask,
+                        ask.in("order"),
+                        number(ask.field("number")),
+                        number(ask.field("version"))));
+    }
+
+    private Reply edit(Ask ask) throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        String id = ask.in("order");
+        Optional<Edited> found =
+                PageHandling.await(context.follower().ask(stand -> Edited.find(stand, id)));
+        if (found.isEmpty()) {
+            String sentence = t.sentence(Refusal.of(Reason.UNKNOWN_ORDER, id));
+            return handling.sentence(404, sentence, ask);
+        }
+        Order order = found.get().order();
+        List<Counted> lines =
+                order.lines().stream()
+                        .map(line -> new Counted(line.quantity(), line.selection()))
+                        .toList();
+        CounterForm form =
+                new CounterForm(
+                        context.keys().get(),
+                        CallPrinter.print(found.get().menu(), lines),
+                        order.name(),
+                        order.toGo(),
+                        id,
+                        order.number(),
+                        order.version());
+        return pages.page(200, ask, form, CounterResult.NONE);
+    }
+
+    private Reply send(Ask ask, CounterForm form) throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        if (context.parser().get() == null) {
+            return handling.sentence(503, t.get("page.no-menu"), ask);
+        }
+        if (ask.field("key").isEmpty()) {
+            return pages.answer(400, ask, form, CounterResult.refused(t.get("api.key-missing")));
+        }
+        Reading reading = context.parser().get().read(form.call());
+        if (reading.refusal().isPresent()) {
+            Menu menu = context.parser().get().menu();
+            String sentence = t.sentence(reading.refusal().get(), menu);
+            return pages.answer(422, ask, form, CounterResult.refused(sentence));
+        }
+        OrderCommand command =
+                form.isEdit()
+                        ? new OrderCommand.Change(
+                                form.order(),
+                                form.version(),
+                                form.name(),
+                                form.toGo(),
+                                CounterReading.asked(reading),
+                                "")
+                        : new OrderCommand.Place(
+                                form.name(), form.toGo(), CounterReading.asked(reading));
+        Answer answer =
+                PageHandling.await(
+                        context.desk()
+                                .submit(form.key(), ask.fingerprint(), new ForOrders(command)));
+        return switch (answer.outcome()) {
+            case DONE, REPEATED -> done(ask, form, answer.events());
+            case REFUSED -> {
+                Refusal refusal = answer.refusal().orElseThrow();
+                String sentence = t.sentence(refusal, context.follower().menu());
+                yield pages.answer(
+                        PageRoutes.status(refusal.reason()),
+                        ask,
+                        form,
+                        CounterResult.refused(sentence));
+            }
+            case KEY_REUSED ->
+                    pages.answer(422, ask, form, CounterResult.refused(t.get("send.key")));
+        };
+    }
+
+    private Reply done(Ask ask, CounterForm form, List<Recorded> events)
+            throws PageHandling.Interrupted {
+        if (form.isEdit()) {
+            return leave(ask, "changed", form.number());
+        }
+        OrderPlaced placed =
+                events.stream()
+                        .map(Recorded::event)
+                        .filter(OrderPlaced.class::isInstance)
+                        .map(OrderPlaced.class::cast)
+                        .findFirst()
+                        .orElseThrow();
+        CounterResult result = new CounterResult("placed", placed, placed.number(), "");
+        Reply reply = pages.answer(200, ask, CounterForm.fresh(context.keys().get()), result);
+        return reply.with("HX-Trigger", "placed");
+    }
+
+    private Reply voidOrder(Ask ask) throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        String written = ask.field("written");
+        String reason = written.isEmpty() ? ask.field("reason") : written;
+        if (!ask.hasKey()) {
+            return handling.sentence(400, t.get("api.key-missing"), ask);
+        }
+        OrderCommand command = new OrderCommand.VoidOrder(ask.in("order"), 0, reason);
+        Answer answer =
+                PageHandling.await(
+                        context.desk()
+                                .submit(ask.key(), ask.fingerprint(), new ForOrders(command)));
+        return switch (answer.outcome()) {
+            case DONE, REPEATED -> leave(ask, "voided", number(ask.field("number")));
+            case REFUSED -> {
+                Refusal refusal = answer.refusal().orElseThrow();
+                String sentence = t.sentence(refusal, context.follower().menu());
+                yield handling.sentence(PageRoutes.status(refusal.reason()), sentence, ask);
+            }
+            case KEY_REUSED -> handling.sentence(422, t.get("send.key"), ask);
+        };
+    }
+
+    /** Back to the counter, which says what was done. */
+    private static Reply leave(Ask ask, String what, int number) {
+        String path = "/counter?" + what + "=" + number;
+        return ask.partial()
+                ? PageHandling.html(200, "").with("HX-Redirect", path)
+                : PageHandling.redirect(path);
+    }
+
+    private CounterForm form(Ask ask, String order, int number, int version) {
+        return new CounterForm(
+                ask.field("key"),
+                ask.fields().getOrDefault("call", ""),
+                ask.field("name"),
+                ask.field("service").equals(TO_GO),
+                order,
+                number,
+                version);
+    }
+
+    private static int number(String written) {
+        return written.matches("[0-9]{1,7}") ? Integer.parseInt(written) : 0;
+    }
+}

@@ -1,0 +1,36 @@
+package sopwell.web.pages;
+
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import sopwell.call.CallParser;
+import sopwell.desk.Desk;
+import sopwell.desk.Follower;
+import sopwell.orders.StandSettings;
+import sopwell.web.Texts;
+import sopwell.web.live.Frame;
+
+/**
+ * What the screens need. Immutable; everything in it is thread-safe.
+ *
+ * @param boards the whole board of a name as a frame (with {@code prev} 0), drawn with the same
+ *     digits as the frames that follow it; empty for a name that is no board
+ * @param parser reads calls by the menu in force; null before the first menu
+ * @param days the mix of any date ({@link MixPageData#of}), empty when no day was opened on it
+ * @param keys makes idempotency keys for forms; each call gives another one
+ */
+public record PageContext(
+        Desk desk,
+        Follower follower,
+        Texts texts,
+        StandSettings settings,
+        InstantSource clock,
+        Assets assets,
+        Pages pages,
+        Function<String, CompletableFuture<Optional<Frame>>> boards,
+        Supplier<CallParser> parser,
+        Function<LocalDate, CompletableFuture<Optional<MixPageData>>> days,
+        Supplier<String> keys) {}

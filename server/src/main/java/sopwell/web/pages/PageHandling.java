@@ -1,0 +1,111 @@
+package sopwell.web.pages;
+
+import io.undertow.server.HttpHandler;
+import io.undertow.server.HttpServerExchange;
+import io.undertow.server.handlers.BlockingHandler;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import sopwell.Limits;
+import sopwell.desk.DeskBusy;
+import sopwell.log.LogFault;
+import sopwell.web.Reply;
+import sopwell.web.T;
+
+/**
+ * Turns functions into handlers that may wait, on worker threads. What takes too long, or fails,
+ * becomes a sentence. Thread-safe.
+ */
+final class PageHandling {
+    private static final Logger LOGGER = Logger.getLogger(PageHandling.class.getName());
+    private static final String HTML = "text/html; charset=utf-8";
+
+    private final PageContext context;
+    private final Screens screens;
+
+    PageHandling(PageContext context) {
+        this.context = context;
+        this.screens = new Screens(context.texts(), context.settings(), context.assets().version());
+    }
+
+    /** Answers one request. */
+    @FunctionalInterface
+    interface Page {
+        Reply answer(Ask ask) throws Interrupted;
+    }
+
+    /** The answer did not come in time, or the thread was told to stop. */
+    static final class Interrupted extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        Interrupted(Throwable cause) {
+            super(cause);
+        }
+    }
+
+    HttpHandler handler(Page page) {
+        return new BlockingHandler(exchange -> handle(exchange, page));
+    }
+
+    /** What a future comes to, unless that takes too long. */
+    static <A> A await(CompletableFuture<A> future) throws Interrupted {
+        try {
+            return future.get(Limits.ANSWER_MILLIS_MAX, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new Interrupted(stopped);
+        } catch (TimeoutException late) {
+            throw new Interrupted(late);
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof LogFault) {
+                throw new Interrupted(failed.getCause());
+            }
+            throw new IllegalStateException(failed.getCause());
+        }
+    }
+
+    static Reply html(int status, String html) {
+        byte[] bytes = html.getBytes(StandardCharsets.UTF_8);
+        return new Reply(status, HTML, ByteBuffer.wrap(bytes), Map.of());
+    }
+
+    static Reply redirect(String path) {
+        return html(303, "").with("Location", path);
+    }
+
+    /** A sentence: a fragment for a press, a whole page for somebody who went there. */
+    Reply sentence(int status, String text, Ask ask) {
+        return html(
+                status,
+                ask.partial()
+                        ? context.pages().render("message", Map.of("text", text))
+                        : context.pages()
+                                .render("problem", Map.of("s", ask.screen(), "text", text)));
+    }
+
+    private void handle(HttpServerExchange exchange, Page page) throws java.io.IOException {
+        Screen screen = screens.of(exchange);
+        Ask ask = Ask.read(exchange, screen);
+        T t = screen.t();
+        Reply reply;
+        try {
+            reply =
+                    ask.tooLarge()
+                            ? sentence(413, t.of("api.too-large", Ask.BODY_BYTES_MAX), ask)
+                            : page.answer(ask);
+        } catch (Interrupted | DeskBusy busy) {
+            LOGGER.log(Level.WARNING, "a screen had to be told to press again", busy);
+            reply = sentence(503, t.get("send.busy"), ask);
+        } catch (RuntimeException bug) {
+            LOGGER.log(Level.SEVERE, "a screen's request broke", bug);
+            reply = sentence(500, t.get("api.broken"), ask);
+        }
+        reply.send(exchange);
+    }
+}

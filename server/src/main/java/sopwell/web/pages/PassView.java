@@ -1,0 +1,81 @@
+package sopwell.web.pages;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import sopwell.boards.PassBoard;
+import sopwell.boards.PassRow;
+import sopwell.kitchen.CellWord;
+import sopwell.web.T;
+
+/** The pass in one language. Immutable. */
+public record PassView(T t) {
+    /** Which of the screen's three lists a row belongs to. */
+    public String zone(PassRow row) {
+        return switch (row.stage()) {
+            case HANDED -> "handed";
+            case UP -> "whole";
+            case WAITING, STARTED, VOID -> "open";
+        };
+    }
+
+    /** The rows of one list. */
+    public List<PassRow> rows(PassBoard board, String zone) {
+        return board.rows().stream().filter(row -> zone(row).equals(zone)).toList();
+    }
+
+    /** The order's lines: first those that something is missing of. */
+    public List<Line> lines(PassRow row) {
+        Map<Integer, List<PassRow.PassPart>> byLine = new TreeMap<>();
+        for (PassRow.PassPart part : row.parts()) {
+            byLine.computeIfAbsent(part.part().line(), line -> new ArrayList<>()).add(part);
+        }
+        List<Line> lines = new ArrayList<>();
+        for (List<PassRow.PassPart> parts : byLine.values()) {
+            List<CellWord> words = parts.stream().flatMap(p -> p.words().stream()).toList();
+            List<PassRow.PassPart> missing = parts.stream().filter(p -> !p.done()).toList();
+            PassRow.PassPart first = parts.get(0);
+            lines.add(new Line(first.quantity(), t.local(first.item()), words, missing));
+        }
+        lines.sort(Comparator.comparing((Line line) -> line.missing().isEmpty()));
+        return lines;
+    }
+
+    /**
+     * One line of an order.
+     *
+     * @param missing its parts that are not up yet
+     */
+    public record Line(
+            int quantity, String item, List<CellWord> words, List<PassRow.PassPart> missing) {
+        public Line {
+            words = List.copyOf(words);
+            missing = List.copyOf(missing);
+        }
+    }
+
+    /** How far a part is, in a word. */
+    public String state(PassRow.PassPart part) {
+        if (part.cancelled()) {
+            return t.get("pass.cancelled");
+        }
+        return switch (part.state()) {
+            case WAITING -> t.get("pass.waiting");
+            case STARTED -> t.get("pass.begun");
+            case UP -> t.get(part.done() ? "pass.up" : "pass.unseen");
+        };
+    }
+
+    /** A word as it is read: what is refused says so. */
+    public String text(CellWord word) {
+        String text = t.local(word.text());
+        return word.tone() == CellWord.Tone.NO ? t.get("board.no") + " " + text : text;
+    }
+
+    /** How many pieces an order has. */
+    public String pieces(PassRow row) {
+        return row.pieces() == 1 ? t.get("pass.piece") : t.of("pass.pieces", row.pieces());
+    }
+}

@@ -1,0 +1,28 @@
+package sopwell.web.pages;
+
+import sopwell.web.T;
+
+/**
+ * How one screen wants to be drawn: its own settings, kept in its cookies. Immutable.
+ *
+ * @param t the texts in the screen's language
+ * @param theme {@code light}, {@code dark} or {@code auto}
+ * @param distanceMetres from how far it is read, 1 to 3
+ * @param stand the stand's name
+ * @param zone where the stand is, for its clock
+ * @param path the page's own path, to which a change of settings returns
+ * @param assets the version that static files are asked for under
+ */
+public record Screen(
+        T t,
+        String theme,
+        int distanceMetres,
+        String stand,
+        String zone,
+        String path,
+        String assets) {
+    /** Where a static file is. */
+    public String asset(String name) {
+        return "/static/" + assets + "/" + name;
+    }
+}

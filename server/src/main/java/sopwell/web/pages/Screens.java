@@ -1,0 +1,70 @@
+package sopwell.web.pages;
+
+import io.undertow.server.HttpServerExchange;
+import io.undertow.server.handlers.Cookie;
+import io.undertow.server.handlers.CookieImpl;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import sopwell.orders.StandSettings;
+import sopwell.web.Languages;
+import sopwell.web.Texts;
+
+/**
+ * Reads a screen's settings: from the address, which also keeps them, else from its cookies, else
+ * from what the browser asks for. Immutable, thread-safe.
+ */
+final class Screens {
+    /** As long as browsers keep a cookie: 400 days (RFC 6265bis, section 5.5). */
+    private static final int KEPT_SECONDS = 400 * 24 * 60 * 60;
+
+    private static final List<String> LANGS = List.of("en", "es");
+    private static final List<String> THEMES = List.of("auto", "light", "dark");
+    private static final List<String> DISTANCES = List.of("2", "1", "3");
+
+    private final Texts texts;
+    private final String stand;
+    private final String zone;
+    private final String assets;
+
+    Screens(Texts texts, StandSettings settings, String assets) {
+        this.texts = texts;
+        this.stand = settings.name();
+        this.zone = settings.zone().getId();
+        this.assets = assets;
+    }
+
+    Screen of(HttpServerExchange exchange) {
+        setting(exchange, Languages.COOKIE, LANGS);
+        String theme = setting(exchange, "theme", THEMES).orElse(THEMES.get(0));
+        String distance = setting(exchange, "distance", DISTANCES).orElse(DISTANCES.get(0));
+        return new Screen(
+                texts.in(Languages.of(exchange)),
+                theme,
+                Integer.parseInt(distance),
+                stand,
+                zone,
+                exchange.getRequestPath(),
+                assets);
+    }
+
+    private static Optional<String> setting(
+            HttpServerExchange exchange, String name, List<String> known) {
+        Deque<String> asked = exchange.getQueryParameters().get(name);
+        if (asked != null && known.contains(asked.getFirst())) {
+            keep(exchange, name, asked.getFirst());
+            return Optional.of(asked.getFirst());
+        }
+        Cookie cookie = exchange.getRequestCookie(name);
+        return Optional.ofNullable(cookie).map(Cookie::getValue).filter(known::contains);
+    }
+
+    private static void keep(HttpServerExchange exchange, String name, String value) {
+        exchange.setResponseCookie(
+                new CookieImpl(name, value)
+                        .setPath("/")
+                        .setMaxAge(KEPT_SECONDS)
+                        .setHttpOnly(true)
+                        .setSameSiteMode("Lax"));
+    }
+}

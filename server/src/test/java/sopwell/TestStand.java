@@ -1,0 +1,36 @@
+package sopwell;
+
+import java.nio.file.Path;
+
+/** A real stand in this process, on a free port, over a data folder of the test's. */
+public final class TestStand implements AutoCloseable {
+    private final RunningStand stand;
+
+    private TestStand(RunningStand stand) {
+        this.stand = stand;
+    }
+
+    /** Starts a stand with the demo's menu, or goes on with what the folder holds. */
+    public static TestStand start(Path data) {
+        Config.Serve asked = new Config.Serve();
+        asked.data = data;
+        asked.host = "127.0.0.1";
+        asked.port = 0;
+        asked.startWith = Config.StartWith.menu;
+        try {
+            return new TestStand(RunningStand.start(asked));
+        } catch (StartRefused refused) {
+            throw new AssertionError(refused.getMessage(), refused);
+        }
+    }
+
+    /** Such as {@code http://127.0.0.1:40123}. */
+    public String address() {
+        return stand.address();
+    }
+
+    @Override
+    public void close() {
+        stand.close();
+    }
+}

@@ -1,0 +1,239 @@
+package sopwell.browser;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.openqa.selenium.By;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * One browser with a profile of its own: two of them are two screens that share nothing. Not
+ * thread-safe. See the package's text for how to take a picture of a screen.
+ */
+public final class Browser implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(10);
+
+    /** Kept here, or its level would be forgotten: it warns at each start of a newer Chromium. */
+    private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
+
+    private static final String AXE_RUN =
+            """
+            const done = arguments[arguments.length - 1];
+            axe.run(document, {
+                resultTypes: ['violations'],
+                rules: {'target-size': {enabled: true}}
+            }).then(
+                result => done(result.violations
+                    .filter(v => v.impact === 'serious' || v.impact === 'critical')
+                    .flatMap(v => v.nodes.map(n => v.impact + ' ' + v.id + ': ' + v.help
+                        + ' at ' + n.target.join(' ')))
+                    .join('\\n')),
+                fault => done('axe failed: ' + fault));
+            """;
+
+    private final ChromeDriver driver;
+
+    private Browser(ChromeDriver driver) {
+        this.driver = driver;
+    }
+
+    /**
+     * Starts a browser that speaks English.
+     *
+     * @param folder a temporary folder of the test; the profile is made inside it
+     */
+    public static Browser start(Path folder) {
+        return start(folder, "en-US");
+    }
+
+    /** Starts a browser that asks for pages in a language, such as {@code es}. */
+    public static Browser start(Path folder, String language) {
+        Chromium chromium = Chromium.require();
+        NOISE.setLevel(Level.SEVERE);
+        ChromeDriverService service =
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(chromium.driver().toFile())
+                        .usingAnyFreePort()
+                        .withSilent(true)
+                        .build();
+        Browser browser =
+                new Browser(new ChromeDriver(service, options(chromium, folder, language)));
+        browser.size(1280, 800);
+        return browser;
+    }
+
+    private static ChromeOptions options(Chromium chromium, Path folder, String language) {
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(chromium.program().toFile());
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--disable-dev-shm-usage",
+                "--no-first-run",
+                "--no-proxy-server",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
+                "--user-data-dir=" + profile(folder));
+        options.setExperimentalOption("prefs", Map.of("intl.accept_languages", language));
+        options.setCapability("goog:loggingPrefs", logs);
+        return options;
+    }
+
+    private static Path profile(Path folder) {
+        try {
+            return Files.createTempDirectory(folder, "profile");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Opens a page and waits until it is loaded. */
+    public void open(String url) {
+        driver.get(url);
+    }
+
+    /** The address of the page that is open. */
+    public String address() {
+        return driver.getCurrentUrl();
+    }
+
+    /** Sets the inside of the window, in CSS pixels. */
+    public void size(int width, int height) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    /** Shows pages as someone who has asked for dark ({@code dark}) or light colours. */
+    public void colours(String scheme) {
+        Map<String, String> feature = Map.of("name", "prefers-color-scheme", "value", scheme);
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia", Map.of("features", List.of(feature)));
+    }
+
+    /** Waits until an element is there, and returns the first. */
+    public WebElement waitFor(String css) {
+        return patience()
+                .withMessage(() -> "no " + css + " on " + address())
+                .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
+    }
+
+    /** Waits until no element fits. */
+    public void waitGone(String css) {
+        patience()
+                .withMessage(() -> "still " + css + " on " + address())
+                .until(d -> d.findElements(By.cssSelector(css)).isEmpty());
+    }
+
+    /** Waits until an element that fits shows a text, among other text. */
+    public void waitText(String css, String text) {
+        patience()
+                .withMessage(() -> "no \"" + text + "\" in " + css + ", but: " + texts(css))
+                .until(d -> texts(css).stream().anyMatch(shown -> shown.contains(text)));
+    }
+
+    /** The shown texts of all elements that fit, in the order of the page. */
+    public List<String> texts(String css) {
+        return driver.findElements(By.cssSelector(css)).stream().map(WebElement::getText).toList();
+    }
+
+    /** How many elements fit. */
+    public int count(String css) {
+        return driver.findElements(By.cssSelector(css)).size();
+    }
+
+    /** Waits until an element can be clicked, and clicks it. */
+    public void click(String css) {
+        patience()
+                .withMessage(() -> "cannot click " + css + " on " + address())
+                .until(ExpectedConditions.elementToBeClickable(By.cssSelector(css)))
+                .click();
+    }
+
+    /** Types into a field, after what is in it. */
+    public void type(String css, CharSequence... text) {
+        waitFor(css).sendKeys(text);
+    }
+
+    /** Presses keys where the focus is. */
+    public void keys(CharSequence... keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+    }
+
+    /** Runs a script in the page; {@code return} gives its value. */
+    public Object script(String javaScript, Object... arguments) {
+        return driver.executeScript(javaScript, arguments);
+    }
+
+    /** Saves what is in the window as a PNG file, whose folder is made if need be. */
+    public void screenshot(Path file) {
+        try {
+            Path whole = file.toAbsolutePath();
+            Files.createDirectories(whole.getParent());
+            Files.write(whole, driver.getScreenshotAs(OutputType.BYTES));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * What axe finds wrong with the page for people with disabilities, WCAG 2.2's target size
+     * included: one line for each serious or critical finding, and nothing when there is none.
+     */
+    public String axe() {
+        driver.executeScript(axeScript());
+        driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
+        return (String) driver.executeAsyncScript(AXE_RUN);
+    }
+
+    /** Errors in the browser's console since the last call; a broken content policy is one. */
+    public List<String> consoleErrors() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .filter(entry -> entry.getLevel().intValue() >= Level.SEVERE.intValue())
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+
+    private WebDriverWait patience() {
+        WebDriverWait wait = new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50));
+        wait.ignoring(StaleElementReferenceException.class);
+        return wait;
+    }
+
+    private static String axeScript() {
+        try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

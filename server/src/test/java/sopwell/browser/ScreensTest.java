@@ -1,0 +1,86 @@
+package sopwell.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sopwell.crash.StandProcess;
+
+/** Every screen in both languages and both themes: no serious fault, no broken policy, no overflow. */
+class ScreensTest {
+    private static final List<String> PATHS =
+            List.of(
+                    "/",
+                    "/counter",
+                    "/boards/line",
+                    "/boards/grill",
+                    "/boards/fryer",
+                    "/boards/drinks",
+                    "/pass",
+                    "/mix/today");
+    private static final List<int[]> SIZES =
+            List.of(new int[] {1920, 1080}, new int[] {1280, 800}, new int[] {390, 844});
+
+    @TempDir Path folder;
+
+    @Test
+    void noScreenHasASeriousFaultAndNoneIsWiderThanItsWindow() throws IOException {
+        List<String> faults = new ArrayList<>();
+        int looked = 0;
+        try (StandProcess stand =
+                        StandProcess.start(
+                                folder.resolve("stand"),
+                                List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"),
+                                List.of("--start-with", "demo"));
+                Browser browser = Browser.start(folder)) {
+            for (String scheme : List.of("light", "dark")) {
+                browser.colours(scheme);
+                for (String lang : List.of("en", "es")) {
+                    for (String path : PATHS) {
+                        String where = path + " " + lang + " " + scheme;
+                        browser.size(1280, 800);
+                        browser.open(stand.address() + path + "?lang=" + lang);
+                        note(faults, where, browser.axe());
+                        note(faults, where, String.join("; ", browser.consoleErrors()));
+                        for (int[] size : SIZES) {
+                            browser.size(size[0], size[1]);
+                            Object over =
+                                    browser.script(
+                                            "const d = document.documentElement;"
+                                                    + "return d.scrollWidth - d.clientWidth;");
+                            note(faults, where + " " + size[0], over.equals(0L) ? "" : over + " px");
+                        }
+                        looked++;
+                    }
+                }
+            }
+        }
+        assertEquals(PATHS.size() * 4, looked);
+        assertTrue(faults.isEmpty(), () -> String.join("\n", faults));
+    }
+
+    @Test
+    void fromTheFirstPageEveryScreenIsOneTapAway() throws IOException {
+        try (StandProcess stand =
+                        StandProcess.start(
+                                folder.resolve("stand"), List.of(), List.of("--start-with", "menu"));
+                Browser browser = Browser.start(folder)) {
+            browser.open(stand.address() + "/");
+            for (String path : PATHS.subList(1, PATHS.size())) {
+                String link = path.equals("/mix/today") ? "a[href^='/mix']" : "a[href='" + path + "']";
+                assertTrue(browser.count(link) > 0, "no link to " + path);
+            }
+        }
+    }
+
+    private static void note(List<String> faults, String where, String fault) {
+        if (!fault.isEmpty()) {
+            faults.add(where + ": " + fault);
+        }
+    }
+}

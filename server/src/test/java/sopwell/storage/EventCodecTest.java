@@ -1,0 +1,136 @@
+package sopwell.storage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import sopwell.kitchen.KitchenEvent;
+import sopwell.log.Event;
+import sopwell.log.LogFault;
+import sopwell.menu.Menu;
+import sopwell.menu.MenuEvent;
+import sopwell.orders.OrderEvent;
+
+class EventCodecTest {
+    @Test
+    void everyEventOfEveryFamilyHasAName() {
+        List<Class<?>> happened = new ArrayList<>();
+        for (Class<?> family : List.of(OrderEvent.class, KitchenEvent.class, MenuEvent.class)) {
+            happened.addAll(List.of(family.getPermittedSubclasses()));
+        }
+        Set<Class<?>> named = new HashSet<>();
+        for (EventName name : EventName.values()) {
+            named.add(name.type());
+        }
+        assertEquals(new HashSet<>(happened), named);
+        assertEquals(EventName.values().length, happened.size(), "no name is given twice");
+    }
+
+    @Test
+    void everyEventIsAmongTheSamples() {
+        Set<EventName> sampled = new HashSet<>();
+        Samples.oneOfEach().forEach(event -> sampled.add(EventCodec.name(event)));
+        assertEquals(Set.of(EventName.values()), sampled);
+    }
+
+    @Test
+    void writesWhatItWroteWhenItsVersionWasNew() {
+        for (Event event : Samples.oneOfEach()) {
+            EventName name = EventCodec.name(event);
+            String written = new String(EventCodec.encode(event), StandardCharsets.UTF_8);
+            assertEquals(golden(name, name.version()), written, name.written());
+        }
+    }
+
+    @Test
+    void readsEveryVersionThatWasEverWritten() {
+        for (Event event : Samples.oneOfEach()) {
+            EventName name = EventCodec.name(event);
+            for (int version = 1; version <= name.version(); version++) {
+                byte[] body = golden(name, version).getBytes(StandardCharsets.UTF_8);
+                assertSame(event, EventCodec.decode(1, name.written(), version, body));
+            }
+        }
+    }
+
+    @Test
+    void keepsOddTextsAsTheyAre() {
+        String name = "\"Ñandú\\ \u0007 \uD83C\uDF36 </script> ".repeat(400);
+        OrderEvent.OrderPlaced placed = Samples.placed(1, name);
+        byte[] body = EventCodec.encode(placed);
+        assertEquals(placed, EventCodec.decode(1, "order-placed", 1, body));
+    }
+
+    @Test
+    void keepsHalfACharacterWithoutMakingTheLogUnreadable() {
+        for (String half : List.of("\uD83C", "x\uD83Cy", "\uDF36z")) {
+            OrderEvent.OrderVoided voided = new OrderEvent.OrderVoided("20250503-0001", 2, half);
+            byte[] body = EventCodec.encode(voided);
+            assertEquals(voided, EventCodec.decode(1, "order-voided", 1, body));
+            String text = new String(body, StandardCharsets.UTF_8);
+            assertTrue(text.codePoints().allMatch(point -> point < 128), text);
+        }
+    }
+
+    @Test
+    void saysWhichEventItDoesNotKnow() {
+        byte[] body = "{}".getBytes(StandardCharsets.UTF_8);
+        LogFault unknown =
+                assertThrows(LogFault.class, () -> EventCodec.decode(77, "till-opened", 1, body));
+        assertTrue(unknown.getMessage().contains("Event 77"), unknown.getMessage());
+        assertTrue(unknown.getMessage().contains("till-opened"), unknown.getMessage());
+        LogFault newer =
+                assertThrows(LogFault.class, () -> EventCodec.decode(78, "part-up", 2, body));
+        assertTrue(newer.getMessage().contains("Event 78"), newer.getMessage());
+        assertTrue(newer.getMessage().contains("version 2"), newer.getMessage());
+    }
+
+    @Test
+    void refusesBodiesThatAreNotAsTheyWereWritten() {
+        List<String> broken =
+                List.of(
+                        "",
+                        "[]",
+                        "{}",
+                        "{\"part\":7}",
+                        "{\"part\":\"20250503-0001.1\"}",
+                        "{\"part\":\"20250503-0001.1.line\",\"more\":1}",
+                        "{\"part\":\"20250503-0001.1.line\"",
+                        "{\"Part\":\"20250503-0001.1.line\"}");
+        for (String body : broken) {
+            byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+            LogFault fault =
+                    assertThrows(
+                            LogFault.class, () -> EventCodec.decode(5, "part-up", 1, bytes), body);
+            assertTrue(fault.getMessage().contains("Event 5"), fault.getMessage());
+        }
+    }
+
+    @Test
+    void refusesTotalsThatDoNotAddUp() {
+        String body = golden(EventName.ORDER_PLACED, 1).replace("3020", "3021");
+        byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+        assertThrows(LogFault.class, () -> EventCodec.decode(5, "order-placed", 1, bytes));
+    }
+
+    private static void assertSame(Event expected, Event found) {
+        if (expected instanceof MenuEvent.MenuAdopted adopted) {
+            Menu menu = ((MenuEvent.MenuAdopted) found).menu();
+            assertEquals(adopted.menu().revision(), menu.revision());
+            assertEquals(adopted.menu().parts(), menu.parts());
+        } else {
+            assertEquals(expected, found);
+        }
+    }
+
+    private static String golden(EventName name, int version) {
+        String file = "/events/" + name.written() + "-v" + version + ".json";
+        return new String(Samples.resource(file), StandardCharsets.UTF_8).strip();
+    }
+}

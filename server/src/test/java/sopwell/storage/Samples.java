@@ -1,0 +1,157 @@
+package sopwell.storage;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PartId;
+import sopwell.log.Entry;
+import sopwell.log.Event;
+import sopwell.menu.Menu;
+import sopwell.menu.MenuEvent;
+import sopwell.menu.Selection;
+import sopwell.money.Totals;
+import sopwell.orders.OrderEvent;
+import sopwell.orders.OrderLine;
+import sopwell.orders.Quote;
+
+/** Events, entries and files for the tests of this package. */
+final class Samples {
+    private Samples() {}
+
+    static byte[] resource(String path) {
+        try (InputStream in = Samples.class.getResourceAsStream(path)) {
+            if (in == null) {
+                throw new IllegalArgumentException("no resource " + path);
+            }
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    static byte[] demoMenuBytes() {
+        return resource("/demo/menu.json");
+    }
+
+    static Menu demoMenu() {
+        return MenuReader.read(demoMenuBytes()).menu().orElseThrow();
+    }
+
+    /** A menu that uses every field once, and never changes: golden files hold it. */
+    static Menu smallMenu() {
+        String json =
+                """
+                {"speech": {"and": ["and"], "no": ["no"], "skip": ["with"],
+                            "numbers": {"two": 2, "a": 1},
+                            "toGo": {"en": "to go", "es": "para llevar"},
+                            "here": {"en": "here", "es": "aquí"}},
+                 "stations": [{"id": "line", "name": {"en": "Line", "es": "Línea"},
+                               "hands": 2, "builds": true}],
+                 "steps": [{"id": "fill", "name": {"en": "Fill", "es": "Llenar"},
+                            "station": "line",
+                            "shows": ["item", "size", "service", "group:peppers"],
+                            "seconds": 9}],
+                 "groups": [{"id": "peppers", "name": {"en": "Peppers", "es": "Chiles"},
+                             "choose": {"min": 0, "max": 2}, "default": ["hot"],
+                             "options": [
+                               {"id": "hot", "name": {"en": "hot", "es": "picante"},
+                                "words": ["hot", "picante"], "short": ["h"],
+                                "priceCents": 0, "allergens": ["celery"]},
+                               {"id": "sweet", "name": {"en": "sweet", "es": "dulce"},
+                                "words": ["sweet"], "priceCents": 25, "insteadOf": "hot"}],
+                             "bundles": [
+                               {"id": "none", "name": {"en": "no peppers", "es": "sin chiles"},
+                                "words": ["plain"], "options": []}]}],
+                 "items": [{"id": "beef", "name": {"en": "beef", "es": "res"},
+                            "words": ["beef", "res"],
+                            "sizes": [{"id": "large", "name": {"en": "large", "es": "grande"},
+                                       "words": ["large"], "priceCents": 985}],
+                            "defaultSize": "large", "groups": ["peppers"],
+                            "steps": ["fill"], "allergens": ["wheat"],
+                            "days": ["friday"]},
+                           {"id": "roll", "name": {"en": "roll", "es": "pan"},
+                            "words": ["roll"], "priceCents": 100, "steps": ["fill"]}]}
+                """;
+        return MenuReader.read(json.getBytes(StandardCharsets.UTF_8)).menu().orElseThrow();
+    }
+
+    static OrderEvent.OrderPlaced placed(int n, String name) {
+        List<OrderLine> lines =
+                List.of(
+                        new OrderLine(
+                                1,
+                                2,
+                                new Selection(
+                                        "beef", "regular", List.of("dipped", "hot"), List.of()),
+                                790),
+                        new OrderLine(
+                                2,
+                                1,
+                                new Selection(
+                                        "beef",
+                                        "regular",
+                                        List.of("dry", "sweet", "provolone"),
+                                        List.of("mozzarella")),
+                                865),
+                        new OrderLine(3, 1, new Selection("fries", "", List.of(), List.of()), 345));
+        return new OrderEvent.OrderPlaced(
+                order(n),
+                n % 999 + 1,
+                name,
+                true,
+                lines,
+                new Totals(2790, 230, 3020),
+                new Quote(360, 540),
+                "1dacc72cbec9e27e");
+    }
+
+    static String order(int n) {
+        return String.format(Locale.ROOT, "20250503-%04d", n);
+    }
+
+    /** One of each kind, all fields filled. */
+    static List<Event> oneOfEach() {
+        LocalDate date = LocalDate.of(2025, 5, 3);
+        OrderEvent.OrderPlaced placed = placed(213, "Inés");
+        PartId part = new PartId(order(213), 2, "line");
+        return List.of(
+                new OrderEvent.DayOpened(date, "America/Chicago", 1_746_349_200_000L, 1, 1),
+                new OrderEvent.DayClosed(date, true, List.of(order(7), order(9))),
+                new MenuEvent.MenuAdopted(smallMenu()),
+                placed,
+                new OrderEvent.OrderChanged(
+                        placed.order(),
+                        2,
+                        "Inés",
+                        true,
+                        placed.lines(),
+                        placed.totals(),
+                        "guest changed her mind",
+                        placed.menuRevision()),
+                new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
+                new OrderEvent.OrderHanded(placed.order()),
+                new OrderEvent.OrderBroughtBack(placed.order()),
+                new KitchenEvent.PartStarted(part),
+                new KitchenEvent.PartUp(part),
+                new KitchenEvent.PartBroughtBack(part),
+                new KitchenEvent.PartSeen(part));
+    }
+
+    static Entry entry(int n, Event... events) {
+        return new Entry(1_746_300_000_000L + n, "key-" + n, "fingerprint-" + n, List.of(events));
+    }
+
+    /** So many entries of one placed order each. */
+    static List<Entry> entries(int from, int count) {
+        List<Entry> entries = new ArrayList<>();
+        for (int n = from; n < from + count; n++) {
+            entries.add(entry(n, placed(n, "Guest " + n)));
+        }
+        return entries;
+    }
+}

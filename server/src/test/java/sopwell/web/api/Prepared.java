@@ -1,0 +1,78 @@
+package sopwell.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import sopwell.web.StandServer;
+import sopwell.web.StandServer.Got;
+import sopwell.web.api.OpenApi.Operation;
+
+/** Brings a stand to where an operation of the description can be done. */
+final class Prepared {
+    private final StandServer stand;
+
+    Prepared(StandServer stand) {
+        this.stand = stand;
+    }
+
+    /** The operation's path with ids of things that are ready for it. */
+    String path(Operation operation) {
+        String path = operation.path();
+        if (path.equals("/api/days/closed")) {
+            closeAll();
+        }
+        if (path.contains("{order}")) {
+            path = path.replace("{order}", order(path));
+        }
+        if (path.contains("{part}")) {
+            path = path.replace("{part}", part(path));
+        }
+        if (path.contains("{date}")) {
+            order("");
+        }
+        return path.replace("{date}", "today").replace("{board}", "line");
+    }
+
+    private String order(String path) {
+        String id = stand.place("2 beef dipped hot, fries").path("order").textValue();
+        if (path.endsWith("/handed") || path.endsWith("/brought-back")) {
+            allUp(id);
+        }
+        if (path.endsWith("/brought-back")) {
+            done("/api/orders/" + id + "/handed", "");
+        }
+        return id;
+    }
+
+    private String part(String path) {
+        String order = order("");
+        String part = order + ".1.line";
+        if (path.endsWith("/brought-back")) {
+            done("/api/parts/" + part + "/up", "");
+        }
+        if (path.endsWith("/seen")) {
+            done("/api/parts/" + part + "/started", "");
+            done("/api/orders/" + order + "/changes", "{\"version\": 1, \"call\": \"beef dry\"}");
+        }
+        return part;
+    }
+
+    private void closeAll() {
+        for (JsonNode order : stand.get("/api/orders?open=true").json().path("orders")) {
+            String id = order.path("order").textValue();
+            done("/api/orders/" + id + "/voids", "{\"reason\": \"the day ends\"}");
+        }
+        done("/api/days/opened", "");
+    }
+
+    private void allUp(String order) {
+        for (JsonNode part : stand.get("/api/orders/" + order).json().path("parts")) {
+            done("/api/parts/" + part.path("part").textValue() + "/up", "");
+        }
+    }
+
+    private void done(String path, String body) {
+        Got got = stand.post(path, body);
+        if (got.status() != 200) {
+            throw new AssertionError(path + ": " + got.text());
+        }
+    }
+}

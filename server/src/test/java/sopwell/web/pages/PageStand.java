@@ -1,0 +1,195 @@
+package sopwell.web.pages;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
+import sopwell.call.CallParser;
+import sopwell.desk.Answer;
+import sopwell.desk.Desk;
+import sopwell.desk.Follower;
+import sopwell.desk.Replay;
+import sopwell.desk.StandCommand;
+import sopwell.menu.Lang;
+import sopwell.menu.Menu;
+import sopwell.orders.OrderCommand;
+import sopwell.orders.OrderEvent.OrderPlaced;
+import sopwell.orders.StandSettings;
+import sopwell.storage.MemoryLog;
+import sopwell.storage.MenuReader;
+import sopwell.storage.StandFile;
+import sopwell.web.Server;
+import sopwell.web.Texts;
+import sopwell.web.api.JsonFrames;
+import sopwell.web.live.BoardHub;
+import sopwell.web.live.Frame;
+import sopwell.web.live.FrameWriter;
+
+/** A stand with screens on a free port, over a log in memory; its clock stands until it is set. */
+public final class PageStand implements AutoCloseable {
+    private final AtomicReference<Instant> now =
+            new AtomicReference<>(Instant.parse("2026-11-27T18:00:00Z"));
+    private final AtomicInteger keys = new AtomicInteger();
+    private final MemoryLog log = new MemoryLog("test");
+    private final StandSettings settings = settings();
+    private final Follower follower = new Follower(log, settings);
+    private final Desk desk = new Desk(log, settings, now::get, follower::follow);
+    private final CallParser parser = new CallParser(menu());
+    private final Texts texts = Texts.load();
+    private final Pages pages = new Pages(follower::menu);
+    private final BoardHub hub = new BoardHub(follower, log.epoch(), now::get, System::nanoTime);
+    private final HttpClient http = HttpClient.newHttpClient();
+    private final Server server;
+
+    /** Opens it, with the demo's menu in force. */
+    public PageStand() throws jakarta.servlet.ServletException {
+        ask(new StandCommand.AdoptMenu(menu()));
+        PageContext context =
+                new PageContext(
+                        desk,
+                        follower,
+                        texts,
+                        settings,
+                        now::get,
+                        Assets.load(),
+                        pages,
+                        hub::board,
+                        () -> parser,
+                        date ->
+                                CompletableFuture.completedFuture(
+                                        Replay.day(log, settings, date).map(MixPageData::of)),
+                        () -> "form-" + keys.incrementAndGet());
+        Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
+        for (Lang lang : Lang.values()) {
+            html.put(lang, new HtmlFrames(pages, texts.in(lang)));
+        }
+        server =
+                new Server(
+                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1")),
+                        routes -> PageRoutes.add(routes, context),
+                        hub,
+                        new JsonFrames(),
+                        html);
+        server.start();
+    }
+
+    /** The demo's menu. */
+    public static Menu menu() {
+        return MenuReader.read(resource("/demo/menu.json")).menu().orElseThrow();
+    }
+
+    private static StandSettings settings() {
+        return StandFile.read(resource("/demo/stand.json")).settings().orElseThrow();
+    }
+
+    private static byte[] resource(String name) {
+        try (InputStream in = PageStand.class.getResourceAsStream(name)) {
+            return in.readAllBytes();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    void later(long seconds) {
+        now.updateAndGet(instant -> instant.plusSeconds(seconds));
+    }
+
+    Answer ask(StandCommand command) {
+        String key = "test-" + keys.incrementAndGet();
+        return desk.submit(key, key, command).join();
+    }
+
+    /** Places an order and gives its id. */
+    String place(String call, String name) {
+        Answer answer =
+                ask(
+                        new StandCommand.ForOrders(
+                                new OrderCommand.Place(
+                                        name, true, CounterReading.asked(parser.read(call)))));
+        return answer.events().stream()
+                .filter(recorded -> recorded.event() instanceof OrderPlaced)
+                .map(recorded -> ((OrderPlaced) recorded.event()).order())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    void change(String order, String call) {
+        ask(
+                new StandCommand.ForOrders(
+                        new OrderCommand.Change(
+                                order, 1, "", true, CounterReading.asked(parser.read(call)), "")));
+    }
+
+    Frame frame(String board) {
+        return hub.board(board).join().orElseThrow();
+    }
+
+    String written(Frame frame, Lang lang) {
+        return new HtmlFrames(pages, texts.in(lang)).write(frame);
+    }
+
+    HttpResponse<String> get(String path, String... headers) {
+        return send(request(path, headers).GET());
+    }
+
+    /** Presses something: a post as the screens' script sends it. */
+    HttpResponse<String> press(String path, String key, Map<String, String> fields) {
+        return send(
+                request(path, "HX-Request", "true", "Idempotency-Key", key)
+                        .POST(HttpRequest.BodyPublishers.ofString(form(fields))));
+    }
+
+    HttpResponse<String> post(String path, Map<String, String> fields) {
+        return send(
+                request(path, "Content-Type", "application/x-www-form-urlencoded")
+                        .POST(HttpRequest.BodyPublishers.ofString(form(fields))));
+    }
+
+    private HttpRequest.Builder request(String path, String... headers) {
+        HttpRequest.Builder request =
+                HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path));
+        return headers.length == 0 ? request : request.headers(headers);
+    }
+
+    private HttpResponse<String> send(HttpRequest.Builder request) {
+        try {
+            return http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(stopped);
+        }
+    }
+
+    private static String form(Map<String, String> fields) {
+        return fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        desk.close();
+        follower.close();
+        log.close();
+    }
+}

@@ -1,0 +1,39 @@
+// Minutes and bars grow with the stand's clock. Late is heavier, not another colour.
+import { now } from './server-clock.js';
+
+const board = document.querySelector('[data-board]');
+const clock = document.getElementById('clock');
+const targetMs = Number(board.dataset.targetMs || 0);
+const time = clock && new Intl.DateTimeFormat('en-GB', {
+  hour: 'numeric', minute: '2-digit', timeZone: clock.dataset.zone,
+});
+
+function age(row, atMs) {
+  const ms = Math.max(0, atMs - Number(row.dataset.since));
+  const minutes = row.querySelector('.minutes');
+  const text = String(Math.floor(ms / 60000));
+  if (minutes && minutes.textContent !== text) {
+    minutes.textContent = text;
+  }
+  if (targetMs > 0) {
+    row.style.setProperty('--age', Math.min(1, ms / targetMs).toFixed(3));
+    row.classList.toggle('late', ms > targetMs);
+  }
+}
+
+function tick() {
+  const atMs = now();
+  for (const row of board.querySelectorAll('[data-since]')) {
+    age(row, atMs);
+  }
+  if (clock) {
+    const text = time.format(new Date(atMs));
+    if (clock.textContent !== text) {
+      clock.textContent = text;
+    }
+  }
+}
+
+board.addEventListener('board:shown', tick);
+setInterval(tick, 1000);
+tick();

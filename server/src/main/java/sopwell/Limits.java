@@ -98,8 +98,8 @@ public final class Limits {
     public static final long BODY_BYTES_MAX = 65_536;
 
     /**
-     * How much of a body that is too large is taken in and thrown away, in bytes, so that its sender
-     * reads the refusal rather than a broken connection.
+     * How much of a body that is too large is taken in and thrown away, in bytes, so that its
+     * sender reads the refusal rather than a broken connection.
      */
     public static final long BODY_DRAINED_BYTES_MAX = 1_048_576;
 

@@ -1,5 +1,6 @@
 package sopwell;
 
+import java.time.InstantSource;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
@@ -45,7 +46,10 @@ public final class Main {
     private static int serve(Config.Serve asked) throws InterruptedException {
         RunningStand stand;
         try {
-            stand = RunningStand.start(asked);
+            stand =
+                    RunningStand.start(
+                            asked,
+                            new RunningStand.Clocks(InstantSource.system(), System::nanoTime));
         } catch (StartRefused refused) {
             System.err.println(refused.getMessage());
             return EXIT_REFUSED;

@@ -13,10 +13,10 @@ import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.LongSupplier;
 import sopwell.demo.DemoLunch;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
-import sopwell.desk.MenuShelf;
 import sopwell.desk.StandCommand;
 import sopwell.log.EventLog;
 import sopwell.menu.Lang;
@@ -34,6 +34,7 @@ import sopwell.web.live.FrameWriter;
  * other, and closed the other way round. Thread-safe.
  */
 final class RunningStand implements AutoCloseable {
+    private final InstantSource clock;
     private final DataFolder folder;
     private final EventLog log;
     private final Desk desk;
@@ -46,9 +47,18 @@ final class RunningStand implements AutoCloseable {
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
 
-    private RunningStand(DataFolder folder, Config.Serve asked, StandSettings settings, Menu menu)
+    /**
+     * The two clocks of a server.
+     *
+     * @param wall what time it is
+     * @param nanos a clock that never jumps, in nanoseconds
+     */
+    record Clocks(InstantSource wall, LongSupplier nanos) {}
+
+    private RunningStand(
+            DataFolder folder, Config.Serve asked, StandSettings settings, Menu menu, Clocks clocks)
             throws StartRefused {
-        InstantSource clock = InstantSource.system();
+        this.clock = clocks.wall();
         this.folder = folder;
         this.host = asked.host;
         this.log = folder.openLog(settings.stand());
@@ -58,9 +68,9 @@ final class RunningStand implements AutoCloseable {
         this.follower = new Follower(log, settings);
         this.desk = new Desk(log, settings, clock, follower::follow);
         adopt(menu);
-        BoardHub hub = new BoardHub(follower, log.epoch(), clock, System::nanoTime);
+        BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
         StandRoutes routes =
-                new StandRoutes(log, settings, desk, follower, hub, new MenuShelf(log), clock);
+                new StandRoutes(new StandRoutes.Running(log, desk, follower, hub), settings, clock);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, routes.html(lang));
@@ -85,11 +95,11 @@ final class RunningStand implements AutoCloseable {
      *
      * @throws StartRefused when the folder or the address can't be used as they are
      */
-    static RunningStand start(Config.Serve asked) throws StartRefused {
+    static RunningStand start(Config.Serve asked, Clocks clocks) throws StartRefused {
         DataFolder folder = DataFolder.open(asked.data);
         StandFolder.fillIfEmpty(folder, asked.startWith);
         return new RunningStand(
-                folder, asked, StandFolder.settings(folder), StandFolder.menu(folder));
+                folder, asked, StandFolder.settings(folder), StandFolder.menu(folder), clocks);
     }
 
     /** Where a browser finds it. */
@@ -148,8 +158,7 @@ final class RunningStand implements AutoCloseable {
                 follower.ask(
                                 stand ->
                                         stand.orders().isDayOpen()
-                                                && InstantSource.system().millis()
-                                                        >= stand.orders().cutAtMs())
+                                                && clock.millis() >= stand.orders().cutAtMs())
                         .join();
         if (due) {
             String key = "cut-" + log.lastSeq();

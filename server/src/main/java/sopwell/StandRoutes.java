@@ -48,20 +48,16 @@ final class StandRoutes {
     private final SecureRandom random = new SecureRandom();
     private final AtomicReference<CallParser> parser = new AtomicReference<>();
 
-    StandRoutes(
-            EventLog log,
-            StandSettings settings,
-            Desk desk,
-            Follower follower,
-            BoardHub hub,
-            MenuShelf menus,
-            InstantSource clock) {
-        this.log = log;
+    /** The running pieces of a stand that answer. */
+    record Running(EventLog log, Desk desk, Follower follower, BoardHub hub) {}
+
+    StandRoutes(Running running, StandSettings settings, InstantSource clock) {
+        this.log = running.log();
         this.settings = settings;
-        this.desk = desk;
-        this.follower = follower;
-        this.hub = hub;
-        this.menus = menus;
+        this.desk = running.desk();
+        this.follower = running.follower();
+        this.hub = running.hub();
+        this.menus = new MenuShelf(log);
         this.clock = clock;
         this.pages = new Pages(follower::menu);
     }

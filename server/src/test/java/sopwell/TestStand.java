@@ -1,6 +1,7 @@
 package sopwell;
 
 import java.nio.file.Path;
+import java.time.InstantSource;
 
 /** A real stand in this process, on a free port, over a data folder of the test's. */
 public final class TestStand implements AutoCloseable {
@@ -18,7 +19,10 @@ public final class TestStand implements AutoCloseable {
         asked.port = 0;
         asked.startWith = Config.StartWith.menu;
         try {
-            return new TestStand(RunningStand.start(asked));
+            return new TestStand(
+                    RunningStand.start(
+                            asked,
+                            new RunningStand.Clocks(InstantSource.system(), System::nanoTime)));
         } catch (StartRefused refused) {
             throw new AssertionError(refused.getMessage(), refused);
         }

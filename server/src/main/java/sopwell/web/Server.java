@@ -118,8 +118,7 @@ public final class Server implements AutoCloseable {
                 .setServerOption(UndertowOptions.MAX_PARAMETERS, Limits.PARAMETERS_MAX)
                 .setServerOption(UndertowOptions.MAX_COOKIES, Limits.COOKIES_MAX)
                 .setServerOption(UndertowOptions.REQUEST_PARSE_TIMEOUT, Limits.HEAD_MILLIS_MAX)
-                .setServerOption(
-                        UndertowOptions.NO_REQUEST_TIMEOUT, Limits.NO_REQUEST_MILLIS_MAX)
+                .setServerOption(UndertowOptions.NO_REQUEST_TIMEOUT, Limits.NO_REQUEST_MILLIS_MAX)
                 .setServerOption(UndertowOptions.ENABLE_HTTP2, false)
                 .setServerOption(UndertowOptions.ALWAYS_SET_KEEP_ALIVE, false)
                 .build();

@@ -1,5 +1,6 @@
 package sopwell.bench;
 
+import io.undertow.server.HttpServerExchange;
 import io.undertow.util.Headers;
 import jakarta.servlet.ServletException;
 import java.time.InstantSource;
@@ -28,25 +29,20 @@ public final class NoopServer {
         Server server =
                 new Server(
                         new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1")),
-                        routes ->
-                                routes.post(
-                                        "/noop",
-                                        exchange ->
-                                                exchange.getRequestReceiver()
-                                                        .receiveFullBytes(
-                                                                (e, body) -> {
-                                                                    e.getResponseHeaders()
-                                                                            .put(
-                                                                                    Headers
-                                                                                            .CONTENT_TYPE,
-                                                                                    "text/plain");
-                                                                    e.getResponseSender()
-                                                                            .send(ANSWER);
-                                                                })),
+                        routes -> routes.post("/noop", NoopServer::answer),
                         hub,
                         frame -> "",
                         Map.of(Lang.EN, frame -> "", Lang.ES, frame -> ""));
         server.start();
         System.out.println("listening on http://127.0.0.1:" + server.port());
+    }
+
+    private static void answer(HttpServerExchange exchange) {
+        exchange.getRequestReceiver()
+                .receiveFullBytes(
+                        (same, body) -> {
+                            same.getResponseHeaders().put(Headers.CONTENT_TYPE, "text/plain");
+                            same.getResponseSender().send(ANSWER);
+                        });
     }
 }

@@ -20,11 +20,11 @@ import sopwell.crash.StandProcess;
  * nothing, in one run on one machine; the client shares its cores.
  */
 public final class OrderBench {
-    private static final List<String> FLAGS =
-            List.of("-XX:+UseSerialGC", "-Xms64m", "-Xmx512m");
+    private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xms64m", "-Xmx512m");
     private static final int CONNECTIONS = 64;
     private static final int ROUNDS = 3;
-    private static final String ORDER = "{\"call\": \"2 beef dipped hot, fries\", \"name\": \"Ines\"}";
+    private static final String ORDER =
+            "{\"call\": \"2 beef dipped hot, fries\", \"name\": \"Ines\"}";
 
     private OrderBench() {}
 
@@ -98,9 +98,7 @@ public final class OrderBench {
         command.addAll(List.of("-cp", System.getProperty("java.class.path")));
         command.add(NoopServer.class.getName());
         Process process =
-                new ProcessBuilder(command)
-                        .redirectError(ProcessBuilder.Redirect.DISCARD)
-                        .start();
+                new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
         try {
             BufferedReader out =
                     new BufferedReader(

@@ -12,8 +12,7 @@ import java.nio.charset.StandardCharsets;
  * measured is the client. One thread at a time.
  */
 final class RawClient implements AutoCloseable {
-    private static final byte[] LENGTH =
-            "content-length: ".getBytes(StandardCharsets.US_ASCII);
+    private static final byte[] LENGTH = "content-length: ".getBytes(StandardCharsets.US_ASCII);
     private static final int NEWLINE = '\n';
 
     private final Socket socket;
@@ -30,14 +29,21 @@ final class RawClient implements AutoCloseable {
         in = socket.getInputStream();
         out = socket.getOutputStream();
         head =
-                " HTTP/1.1\r\nHost: 127.0.0.1:" + port
+                " HTTP/1.1\r\nHost: 127.0.0.1:"
+                        + port
                         + "\r\nContent-Type: application/json\r\nIdempotency-Key: ";
     }
 
     /** Posts and reads the whole answer; returns its status. */
     int post(String path, String key, String body) throws IOException {
         String request =
-                "POST " + path + head + key + "\r\nContent-Length: " + body.length() + "\r\n\r\n"
+                "POST "
+                        + path
+                        + head
+                        + key
+                        + "\r\nContent-Length: "
+                        + body.length()
+                        + "\r\n\r\n"
                         + body;
         out.write(request.getBytes(StandardCharsets.ISO_8859_1));
         return answer();

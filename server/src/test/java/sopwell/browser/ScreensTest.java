@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.crash.StandProcess;
 
-/** Every screen in both languages and both themes: no serious fault, no broken policy, no overflow. */
+/**
+ * Every screen in both languages and both themes: no serious fault, no broken policy, no overflow.
+ */
 class ScreensTest {
     private static final List<String> PATHS =
             List.of(
@@ -53,7 +55,10 @@ class ScreensTest {
                                     browser.script(
                                             "const d = document.documentElement;"
                                                     + "return d.scrollWidth - d.clientWidth;");
-                            note(faults, where + " " + size[0], over.equals(0L) ? "" : over + " px");
+                            note(
+                                    faults,
+                                    where + " " + size[0],
+                                    over.equals(0L) ? "" : over + " px");
                         }
                         looked++;
                     }
@@ -68,11 +73,14 @@ class ScreensTest {
     void fromTheFirstPageEveryScreenIsOneTapAway() throws IOException {
         try (StandProcess stand =
                         StandProcess.start(
-                                folder.resolve("stand"), List.of(), List.of("--start-with", "menu"));
+                                folder.resolve("stand"),
+                                List.of(),
+                                List.of("--start-with", "menu"));
                 Browser browser = Browser.start(folder)) {
             browser.open(stand.address() + "/");
             for (String path : PATHS.subList(1, PATHS.size())) {
-                String link = path.equals("/mix/today") ? "a[href^='/mix']" : "a[href='" + path + "']";
+                String link =
+                        path.equals("/mix/today") ? "a[href^='/mix']" : "a[href='" + path + "']";
                 assertTrue(browser.count(link) > 0, "no link to " + path);
             }
         }

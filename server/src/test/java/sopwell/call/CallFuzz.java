@@ -41,7 +41,8 @@ public final class CallFuzz {
         fuzz.run(System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds));
         System.out.printf(
                 Locale.ROOT,
-                "%d texts read, %d refused, slowest %.1f ms of processor time, seed %d: no law broken%n",
+                "%d texts read, %d refused, slowest %.1f ms of processor time, seed %d:"
+                        + " no law broken%n",
                 fuzz.texts,
                 fuzz.refused,
                 fuzz.slowestNanos / 1e6,

@@ -73,8 +73,7 @@ final class KillRun {
     }
 
     private StandProcess start() throws IOException {
-        StandProcess stand =
-                StandProcess.start(data, QUICK_START, List.of("--start-with", "menu"));
+        StandProcess stand = StandProcess.start(data, QUICK_START, List.of("--start-with", "menu"));
         slowestReadyMillis = Math.max(slowestReadyMillis, stand.readyMillis());
         return stand;
     }
@@ -116,8 +115,7 @@ final class KillRun {
         Set<String> ghosts = new HashSet<>(watcher.seen());
         ghosts.removeAll(answered.keySet());
         that(ghosts.isEmpty(), "a screen saw orders that do not exist: " + ghosts);
-        return new Result(
-                kills, answered.size(), requests, watcher.frames(), slowestReadyMillis);
+        return new Result(kills, answered.size(), requests, watcher.frames(), slowestReadyMillis);
     }
 
     private void checkOrder(String address, JsonNode answer, Map<String, Integer> waiting)

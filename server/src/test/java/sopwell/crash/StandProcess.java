@@ -31,8 +31,7 @@ public final class StandProcess implements AutoCloseable {
 
     /** Starts the server on a port over a data folder and waits until it listens. */
     public static StandProcess start(
-            Path data, List<String> jvmFlags, List<String> arguments, int port)
-            throws IOException {
+            Path data, List<String> jvmFlags, List<String> arguments, int port) throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(jvmFlags);

@@ -144,8 +144,7 @@ public final class RawScreen implements AutoCloseable {
                     return new String(payload, StandardCharsets.UTF_8);
                 }
                 case CLOSE ->
-                        closeCode =
-                                payload.length < 2 ? 1005 : ByteBuffer.wrap(payload).getShort();
+                        closeCode = payload.length < 2 ? 1005 : ByteBuffer.wrap(payload).getShort();
                 case PING -> {
                     if (pongs) {
                         frame(0x80 | PONG, payload);

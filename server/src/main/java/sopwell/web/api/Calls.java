@@ -38,8 +38,7 @@ final class Calls {
     private static final Logger LOGGER = Logger.getLogger(Calls.class.getName());
     private static final HexFormat HEX = HexFormat.of();
     private static final int FINGERPRINT_BYTES = 16;
-    private static final Pattern JSON_TYPE =
-            Pattern.compile("(?i)\\s*application/json\\s*(;.*)?");
+    private static final Pattern JSON_TYPE = Pattern.compile("(?i)\\s*application/json\\s*(;.*)?");
 
     private final Texts texts;
 
@@ -124,8 +123,7 @@ final class Calls {
         CompletableFuture<Void> unused =
                 answer.orTimeout(Limits.ANSWER_MILLIS_MAX, TimeUnit.MILLISECONDS)
                         .exceptionally(fault -> Reply.problem(fault(fault, text)))
-                        .thenAcceptAsync(
-                                reply -> reply.send(exchange), exchange.getIoThread());
+                        .thenAcceptAsync(reply -> reply.send(exchange), exchange.getIoThread());
     }
 
     private void tooLarge(HttpServerExchange exchange, java.io.IOException fault) {
@@ -158,8 +156,7 @@ final class Calls {
         }
         boolean printable = bare.chars().allMatch(c -> c > ' ' && c < 127);
         if (bare.isEmpty() || bare.length() > Limits.KEY_CHARS_MAX || !printable) {
-            throw new Refused(
-                    Problem.of(ProblemKind.KEY_WRONG, text, Limits.KEY_CHARS_MAX));
+            throw new Refused(Problem.of(ProblemKind.KEY_WRONG, text, Limits.KEY_CHARS_MAX));
         }
         return bare;
     }

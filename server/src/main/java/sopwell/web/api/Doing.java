@@ -30,8 +30,7 @@ final class Doing {
     static CompletableFuture<Reply> submit(
             Desk desk, Ask ask, StandCommand command, Function<List<Recorded>, Reply> done) {
         return desk.submit(ask.key(), ask.fingerprint(), command)
-                .thenApplyAsync(
-                        answer -> reply(answer, ask, done), ask.exchange().getIoThread());
+                .thenApplyAsync(answer -> reply(answer, ask, done), ask.exchange().getIoThread());
     }
 
     /**
@@ -54,10 +53,8 @@ final class Doing {
             case DONE -> done.apply(answer.events());
             case REPEATED -> done.apply(answer.events()).with("Idempotent-Replayed", "true");
             case REFUSED ->
-                    Reply.problem(
-                            RefusalProblems.of(answer.refusal().orElseThrow(), ask.text()));
-            case KEY_REUSED ->
-                    Reply.problem(Problem.of(ProblemKind.KEY_REUSED, ask.text()));
+                    Reply.problem(RefusalProblems.of(answer.refusal().orElseThrow(), ask.text()));
+            case KEY_REUSED -> Reply.problem(Problem.of(ProblemKind.KEY_REUSED, ask.text()));
         };
     }
 }

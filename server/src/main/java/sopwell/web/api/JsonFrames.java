@@ -19,9 +19,9 @@ import sopwell.web.live.FrameWriter;
 
 /**
  * Frames as JSON: {@code board}, {@code epoch}, {@code seq}, {@code whole}, {@code now}, {@code
- * rows}, the ids of all rows in {@code order}, and {@code below}. With {@code whole} false, the rows
- * are only those that are new or changed since the frame with the {@code seq} in {@code prev}. A
- * sign of life is {@code beat}, the log's last place, and {@code now}. Thread-safe.
+ * rows}, the ids of all rows in {@code order}, and {@code below}. With {@code whole} false, the
+ * rows are only those that are new or changed since the frame with the {@code seq} in {@code prev}.
+ * A sign of life is {@code beat}, the log's last place, and {@code now}. Thread-safe.
  */
 public final class JsonFrames implements FrameWriter {
     @Override

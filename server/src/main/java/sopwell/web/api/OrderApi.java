@@ -1,6 +1,9 @@
 package sopwell.web.api;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import io.undertow.server.HttpServerExchange;
+import java.io.IOException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -125,25 +128,14 @@ final class OrderApi {
     CompletableFuture<Reply> get(HttpServerExchange exchange, T text) {
         String id = Ask.path(exchange, "order");
         Lang lang = Languages.of(exchange);
-        return context.follower()
-                .ask(
-                        stand ->
-                                stand.orders()
-                                        .find(id)
-                                        .map(
-                                                order ->
-                                                        Reply.json(
-                                                                200,
-                                                                j -> whole(j, order, stand, lang)))
-                                        .orElseGet(
-                                                () ->
-                                                        Reply.problem(
-                                                                RefusalProblems.of(
-                                                                        Refusal.of(
-                                                                                Reason
-                                                                                        .UNKNOWN_ORDER,
-                                                                                id),
-                                                                        text))));
+        return context.follower().ask(stand -> one(stand, id, text, lang));
+    }
+
+    private static Reply one(Stand stand, String id, T text, Lang lang) {
+        Optional<Order> order = stand.orders().find(id);
+        return order.isPresent()
+                ? Reply.json(200, json -> whole(json, order.get(), stand, lang))
+                : Reply.problem(RefusalProblems.of(Refusal.of(Reason.UNKNOWN_ORDER, id), text));
     }
 
     CompletableFuture<Reply> list(HttpServerExchange exchange, T text) throws Refused {
@@ -153,40 +145,34 @@ final class OrderApi {
         }
         Lang lang = Languages.of(exchange);
         return context.follower()
-                .ask(
-                        stand ->
-                                Reply.json(
-                                        200,
-                                        json -> {
-                                            json.writeStartObject();
-                                            json.writeNumberField("seq", stand.seq());
-                                            json.writeArrayFieldStart("orders");
-                                            java.util.Collection<Order> orders =
-                                                    open
-                                                            ? stand.orders().open()
-                                                            : stand.orders().all();
-                                            int listed = 0;
-                                            for (Order order : orders) {
-                                                if (listed++ < Limits.LISTED_ORDERS_MAX) {
-                                                    whole(json, order, stand, lang);
-                                                }
-                                            }
-                                            json.writeEndArray();
-                                            json.writeNumberField("of", orders.size());
-                                            json.writeEndObject();
-                                        }));
+                .ask(stand -> Reply.json(200, json -> list(json, stand, open, lang)));
     }
 
-    private static void whole(
-            com.fasterxml.jackson.core.JsonGenerator json, Order order, Stand stand, Lang lang)
-            throws java.io.IOException {
+    private static void list(JsonGenerator json, Stand stand, boolean open, Lang lang)
+            throws IOException {
+        Collection<Order> orders = open ? stand.orders().open() : stand.orders().all();
+        json.writeStartObject();
+        json.writeNumberField("seq", stand.seq());
+        json.writeArrayFieldStart("orders");
+        int listed = 0;
+        for (Order order : orders) {
+            if (listed++ < Limits.LISTED_ORDERS_MAX) {
+                whole(json, order, stand, lang);
+            }
+        }
+        json.writeEndArray();
+        json.writeNumberField("of", orders.size());
+        json.writeEndObject();
+    }
+
+    private static void whole(JsonGenerator json, Order order, Stand stand, Lang lang)
+            throws IOException {
         OrderJson.whole(
                 json,
                 order,
                 stand.kitchen().stage(order),
                 stand.kitchen().parts(order.id()),
-                stand.menuOf(order.menuRevision()),
-                lang);
+                new OrderJson.Said(stand.menuOf(order.menuRevision()), lang));
     }
 
     private Reply placed(List<Recorded> events, Menu menu, Lang lang) {

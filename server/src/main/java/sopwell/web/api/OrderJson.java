@@ -51,18 +51,13 @@ final class OrderJson {
 
     /** An order with its parts, states and times. */
     static void whole(
-            JsonGenerator json,
-            Order order,
-            OrderStage stage,
-            Collection<Part> parts,
-            Menu menu,
-            Lang lang)
+            JsonGenerator json, Order order, OrderStage stage, Collection<Part> parts, Said said)
             throws IOException {
         json.writeStartObject();
         head(json, order.id(), order.number(), order.name(), order.toGo());
         json.writeNumberField("version", order.version());
         json.writeStringField("state", word(stage));
-        lines(json, order.lines(), menu, lang);
+        lines(json, order.lines(), said.menu(), said.lang());
         totals(json, order.totals());
         quote(json, order.quote());
         time(json, "placedAt", order.placedAtMs());

@@ -11,10 +11,7 @@ public final class RefusalProblems {
 
     /** The problem document of a refusal. */
     static Problem of(Refusal refusal, T text) {
-        return Problem.of(
-                status(refusal.reason()),
-                refusal.reason(),
-                text.sentence(refusal));
+        return Problem.of(status(refusal.reason()), refusal.reason(), text.sentence(refusal));
     }
 
     /**

@@ -45,10 +45,7 @@ final class StandApi {
 
     private static Reply board(Optional<Frame> frame, String name, T text) {
         return frame.map(f -> Reply.json(200, json -> JsonFrames.write(json, f)))
-                .orElseGet(
-                        () ->
-                                Reply.problem(
-                                        Problem.of(ProblemKind.NO_SUCH_BOARD, text, name)));
+                .orElseGet(() -> Reply.problem(Problem.of(ProblemKind.NO_SUCH_BOARD, text, name)));
     }
 
     CompletableFuture<Reply> menu(HttpServerExchange exchange, T text) {

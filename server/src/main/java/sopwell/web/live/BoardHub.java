@@ -95,8 +95,7 @@ public final class BoardHub implements AutoCloseable {
             refuse(session, CloseCodes.TRY_AGAIN_LATER, "too many screens");
             return;
         }
-        Screen screen =
-                new Screen(session, name, writer, this::sendWhole, nanos.getAsLong());
+        Screen screen = new Screen(session, name, writer, this::sendWhole, nanos.getAsLong());
         follower.tell(
                 stand -> {
                     if (isBoard(stand, name)) {
@@ -149,8 +148,7 @@ public final class BoardHub implements AutoCloseable {
     public void close() {
         repeating.forEach(task -> task.cancel(false));
         beats.shutdown();
-        screens.values()
-                .forEach(screen -> screen.close(CloseCodes.SERVICE_RESTART, "restarting"));
+        screens.values().forEach(screen -> screen.close(CloseCodes.SERVICE_RESTART, "restarting"));
         screens.clear();
     }
 
@@ -200,9 +198,7 @@ public final class BoardHub implements AutoCloseable {
         return switch (name) {
             case PASS ->
                     new LiveBoard(
-                            name,
-                            epoch,
-                            s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
+                            name, epoch, s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
             case COUNTER ->
                     new LiveBoard(name, epoch, s -> OrderBoards.counter(s.orders(), s.kitchen()));
             default -> {

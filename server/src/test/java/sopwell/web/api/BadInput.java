@@ -54,27 +54,75 @@ record BadInput(
 
     private static final List<BadInput> FIELDS =
             List.of(
-                    order("an unknown field", "{\"call\":\"beef\",\"nam\":\"x\"}", 400, "bad-field"),
+                    order(
+                            "an unknown field",
+                            "{\"call\":\"beef\",\"nam\":\"x\"}",
+                            400,
+                            "bad-field"),
                     order("a number for a call", "{\"call\":7}", 400, "bad-field"),
                     order("a text for lines", "{\"lines\":\"beef\"}", 400, "bad-field"),
                     order("texts for lines", "{\"lines\":[\"beef\"]}", 400, "bad-field"),
-                    order("a text for a flag", "{\"call\":\"beef\",\"toGo\":\"yes\"}", 400, "bad-field"),
-                    order("a number for a name", "{\"call\":\"beef\",\"name\":1}", 400, "bad-field"),
+                    order(
+                            "a text for a flag",
+                            "{\"call\":\"beef\",\"toGo\":\"yes\"}",
+                            400,
+                            "bad-field"),
+                    order(
+                            "a number for a name",
+                            "{\"call\":\"beef\",\"name\":1}",
+                            400,
+                            "bad-field"),
                     line("no item", "{\"quantity\":1}", 400, "bad-field"),
-                    line("half a sandwich", "{\"item\":\"beef\",\"quantity\":0.5}", 400, "bad-field"),
+                    line(
+                            "half a sandwich",
+                            "{\"item\":\"beef\",\"quantity\":0.5}",
+                            400,
+                            "bad-field"),
                     line("a float", "{\"item\":\"beef\",\"quantity\":1e2}", 400, "bad-field"),
-                    line("12 digits", "{\"item\":\"beef\",\"quantity\":999999999999}", 400, "bad-field"),
-                    line("a text for modifiers", "{\"item\":\"beef\",\"modifiers\":\"hot\"}", 400, "bad-field"),
-                    line("numbers for modifiers", "{\"item\":\"beef\",\"modifiers\":[1]}", 400, "bad-field"),
+                    line(
+                            "12 digits",
+                            "{\"item\":\"beef\",\"quantity\":999999999999}",
+                            400,
+                            "bad-field"),
+                    line(
+                            "a text for modifiers",
+                            "{\"item\":\"beef\",\"modifiers\":\"hot\"}",
+                            400,
+                            "bad-field"),
+                    line(
+                            "numbers for modifiers",
+                            "{\"item\":\"beef\",\"modifiers\":[1]}",
+                            400,
+                            "bad-field"),
                     line("a field of its own", "{\"item\":\"beef\",\"price\":1}", 400, "bad-field"),
-                    order("call and lines", "{\"call\":\"beef\",\"lines\":[]}", 422, "call-or-lines"),
+                    order(
+                            "call and lines",
+                            "{\"call\":\"beef\",\"lines\":[]}",
+                            422,
+                            "call-or-lines"),
                     order("neither", "{\"name\":\"Ines\"}", 422, "call-or-lines"),
                     order("a null call", "{\"call\":null}", 422, "call-or-lines"),
                     order("no lines", "{\"lines\":[]}", 422, "no-lines"),
-                    order("a tab in a name", "{\"call\":\"beef\",\"name\":\"I\\tnes\"}", 422, "text-unclear"),
-                    order("a NUL in a name", "{\"call\":\"beef\",\"name\":\"I\\u0000\"}", 422, "text-unclear"),
-                    order("a turned name", "{\"call\":\"beef\",\"name\":\"\\u202eI\"}", 422, "text-unclear"),
-                    order("half a character", "{\"call\":\"beef\",\"name\":\"\\ud83e\"}", 422, "text-unclear"),
+                    order(
+                            "a tab in a name",
+                            "{\"call\":\"beef\",\"name\":\"I\\tnes\"}",
+                            422,
+                            "text-unclear"),
+                    order(
+                            "a NUL in a name",
+                            "{\"call\":\"beef\",\"name\":\"I\\u0000\"}",
+                            422,
+                            "text-unclear"),
+                    order(
+                            "a turned name",
+                            "{\"call\":\"beef\",\"name\":\"\\u202eI\"}",
+                            422,
+                            "text-unclear"),
+                    order(
+                            "half a character",
+                            "{\"call\":\"beef\",\"name\":\"\\ud83e\"}",
+                            422,
+                            "text-unclear"),
                     order("a long guest", name("I".repeat(41)), 422, "text-too-long"));
 
     private static final List<BadInput> CALLS =
@@ -97,14 +145,28 @@ record BadInput(
     private static final List<BadInput> LINES =
             List.of(
                     line("no such item", "{\"item\":\"gravel\"}", 422, "unknown-item"),
-                    line("no such size", "{\"item\":\"beef\",\"size\":\"huge\"}", 422, "unknown-size"),
+                    line(
+                            "no such size",
+                            "{\"item\":\"beef\",\"size\":\"huge\"}",
+                            422,
+                            "unknown-size"),
                     line("no such modifier", modifiers("\"gravel\""), 422, "unknown-option"),
                     line("a clash", modifiers("\"dry\",\"dipped\""), 422, "clash"),
-                    line("25 modifiers", modifiers("\"hot\",".repeat(24) + "\"hot\""), 422, "too-many-modifiers"),
+                    line(
+                            "25 modifiers",
+                            modifiers("\"hot\",".repeat(24) + "\"hot\""),
+                            422,
+                            "too-many-modifiers"),
                     line("none", "{\"item\":\"beef\",\"quantity\":0}", 422, "quantity"),
                     line("a hundred", "{\"item\":\"beef\",\"quantity\":100}", 422, "quantity"),
                     line("below none", "{\"item\":\"beef\",\"quantity\":-1}", 422, "quantity"),
-                    order("41 lines", "{\"lines\":[" + "{\"item\":\"fries\"},".repeat(40) + "{\"item\":\"fries\"}]}", 422, "too-many-lines"));
+                    order(
+                            "41 lines",
+                            "{\"lines\":["
+                                    + "{\"item\":\"fries\"},".repeat(40)
+                                    + "{\"item\":\"fries\"}]}",
+                            422,
+                            "too-many-lines"));
 
     private static final List<BadInput> HEADERS =
             List.of(
@@ -114,15 +176,39 @@ record BadInput(
                     with("a long key", Map.of("Idempotency-Key", "k".repeat(81)), 400, "key-wrong"),
                     with("a key of words", Map.of("Idempotency-Key", "a b"), 400, "key-wrong"),
                     with("plain text", Map.of("Content-Type", "text/plain"), 415, "not-json"),
-                    with("a form", Map.of("Content-Type", "application/x-www-form-urlencoded"), 415, "not-json"),
-                    with("nearly JSON", Map.of("Content-Type", "application/jsonx"), 415, "not-json"),
+                    with(
+                            "a form",
+                            Map.of("Content-Type", "application/x-www-form-urlencoded"),
+                            415,
+                            "not-json"),
+                    with(
+                            "nearly JSON",
+                            Map.of("Content-Type", "application/jsonx"),
+                            415,
+                            "not-json"),
                     with("no type", Map.of("Content-Type", ""), 415, "not-json"),
-                    with("a foreign page", Map.of("Origin", "http://evil.example"), 403, "foreign-origin"),
+                    with(
+                            "a foreign page",
+                            Map.of("Origin", "http://evil.example"),
+                            403,
+                            "foreign-origin"),
                     with("no page", Map.of("Origin", "null"), 403, "foreign-origin"),
                     with("no address", Map.of("Origin", "http://["), 403, "foreign-origin"),
-                    with("another port", Map.of("Origin", "http://127.0.0.1:1"), 403, "foreign-origin"),
-                    with("across sites", Map.of("Sec-Fetch-Site", "cross-site"), 403, "foreign-origin"),
-                    with("a sister site", Map.of("Sec-Fetch-Site", "same-site"), 403, "foreign-origin"));
+                    with(
+                            "another port",
+                            Map.of("Origin", "http://127.0.0.1:1"),
+                            403,
+                            "foreign-origin"),
+                    with(
+                            "across sites",
+                            Map.of("Sec-Fetch-Site", "cross-site"),
+                            403,
+                            "foreign-origin"),
+                    with(
+                            "a sister site",
+                            Map.of("Sec-Fetch-Site", "same-site"),
+                            403,
+                            "foreign-origin"));
 
     private static final List<BadInput> PATHS =
             List.of(
@@ -153,12 +239,32 @@ record BadInput(
                     move("/api/orders/{order}/brought-back", "", 409, "order-not-handed"),
                     move("/api/orders/nothing/handed", "", 404, "unknown-order"),
                     move("/api/orders/{order}/voids", "", 422, "reason-missing"),
-                    move("/api/orders/{order}/voids", "{\"reason\":\"x\",\"version\":9}", 409, "stale-version"),
-                    move("/api/orders/{order}/voids", "{\"reason\":\"" + "x".repeat(201) + "\"}", 422, "text-too-long"),
+                    move(
+                            "/api/orders/{order}/voids",
+                            "{\"reason\":\"x\",\"version\":9}",
+                            409,
+                            "stale-version"),
+                    move(
+                            "/api/orders/{order}/voids",
+                            "{\"reason\":\"" + "x".repeat(201) + "\"}",
+                            422,
+                            "text-too-long"),
                     move("/api/orders/{order}/changes", "{\"call\":\"beef\"}", 400, "bad-field"),
-                    move("/api/orders/{order}/changes", "{\"version\":2,\"call\":\"beef\"}", 409, "stale-version"),
-                    move("/api/orders/{order}/changes", "{\"version\":1,\"call\":\"beef\"}", 409, "nothing-changed"),
-                    move("/api/orders/{order}/changes", "{\"version\":1,\"call\":\"gravel\"}", 422, "unknown-word"),
+                    move(
+                            "/api/orders/{order}/changes",
+                            "{\"version\":2,\"call\":\"beef\"}",
+                            409,
+                            "stale-version"),
+                    move(
+                            "/api/orders/{order}/changes",
+                            "{\"version\":1,\"call\":\"beef\"}",
+                            409,
+                            "nothing-changed"),
+                    move(
+                            "/api/orders/{order}/changes",
+                            "{\"version\":1,\"call\":\"gravel\"}",
+                            422,
+                            "unknown-word"),
                     move("/api/days/closed", "", 409, "orders-open"));
 
     private static BadInput order(String name, String body, int status, String code) {

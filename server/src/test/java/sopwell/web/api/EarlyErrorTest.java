@@ -69,7 +69,9 @@ class EarlyErrorTest {
         String two = "Content-Length: 4\r\nContent-Length: 9";
         refused("400", "POST /api/calls HTTP/1.1\r\n" + host() + two + "\r\n" + end() + "{}{}{}");
         String both = "Content-Length: 4\r\nTransfer-Encoding: chunked";
-        refused("400", "POST /api/calls HTTP/1.1\r\n" + host() + both + "\r\n" + end() + "0\r\n\r\n");
+        refused(
+                "400",
+                "POST /api/calls HTTP/1.1\r\n" + host() + both + "\r\n" + end() + "0\r\n\r\n");
     }
 
     @Test

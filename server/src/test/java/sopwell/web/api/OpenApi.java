@@ -59,20 +59,12 @@ final class OpenApi {
 
     static List<Operation> operations() {
         List<Operation> operations = new ArrayList<>();
-        DOCUMENT.path("paths")
-                .properties()
-                .forEach(
-                        path ->
-                                path.getValue()
-                                        .properties()
-                                        .forEach(
-                                                method ->
-                                                        operations.add(
-                                                                new Operation(
-                                                                        method.getKey().toUpperCase(
-                                                                                Locale.ROOT),
-                                                                        path.getKey(),
-                                                                        method.getValue()))));
+        for (Map.Entry<String, JsonNode> path : DOCUMENT.path("paths").properties()) {
+            for (Map.Entry<String, JsonNode> method : path.getValue().properties()) {
+                String name = method.getKey().toUpperCase(Locale.ROOT);
+                operations.add(new Operation(name, path.getKey(), method.getValue()));
+            }
+        }
         return operations;
     }
 

@@ -159,8 +159,7 @@ class OpenApiTest {
         assertEquals(changes, operation.needsKey());
         if (changes) {
             String path = operation.path().replaceAll("\\{\\w+}", "1");
-            HttpRequest request =
-                    stand.request(path).POST(BodyPublishers.noBody()).build();
+            HttpRequest request = stand.request(path).POST(BodyPublishers.noBody()).build();
             assertEquals("key-missing", stand.send(request).json().path("code").textValue());
         }
     }

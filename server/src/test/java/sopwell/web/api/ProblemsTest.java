@@ -93,7 +93,8 @@ class ProblemsTest {
         for (ProblemKind kind : ProblemKind.values()) {
             Problem problem = Problem.of(kind.status(), kind, "A sentence.");
             assertEquals(
-                    kind.status() == 503, Reply.problem(problem).headers().containsKey("Retry-After"));
+                    kind.status() == 503,
+                    Reply.problem(problem).headers().containsKey("Retry-After"));
         }
     }
 
@@ -136,8 +137,7 @@ class ProblemsTest {
     }
 
     private static Map<String, Entry> documented() {
-        String text =
-                SourceTree.read("docs", name -> name.equals("problems.md")).get(0).text();
+        String text = SourceTree.read("docs", name -> name.equals("problems.md")).get(0).text();
         Map<String, Entry> entries = new TreeMap<>();
         Matcher row = ROW.matcher(text);
         while (row.find()) {

@@ -148,7 +148,12 @@ final class SchemaWalk {
 
     private static void number(JsonNode schema, JsonNode value, String at, List<String> faults) {
         boolean whole = schema.path("type").textValue().equals("integer");
-        if (!check(whole ? value.isIntegralNumber() : value.isNumber(), at, value, "a number", faults)) {
+        if (!check(
+                whole ? value.isIntegralNumber() : value.isNumber(),
+                at,
+                value,
+                "a number",
+                faults)) {
             return;
         }
         if (schema.has("minimum") && value.doubleValue() < schema.path("minimum").doubleValue()) {

@@ -35,9 +35,9 @@ class SchemaWalkTest {
         assertEquals(List.of(": lacks name"), faults(PERSON, "{}"));
         assertEquals(List.of(": [] is not an object"), faults(PERSON, "[]"));
         assertEquals(
-                List.of("/more: is not described"), faults(PERSON, "{\"name\": \"a\", \"more\": 1}"));
-        assertEquals(
-                List.of("/name: 7 is not a text"), faults(PERSON, "{\"name\": 7}"));
+                List.of("/more: is not described"),
+                faults(PERSON, "{\"name\": \"a\", \"more\": 1}"));
+        assertEquals(List.of("/name: 7 is not a text"), faults(PERSON, "{\"name\": 7}"));
         assertEquals(1, faults(PERSON, "{\"name\": \"A\"}").size());
         assertEquals(1, faults(PERSON, "{\"name\": \"a\", \"age\": 0}").size());
         assertEquals(1, faults(PERSON, "{\"name\": \"a\", \"age\": 10}").size());

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.util.ArrayList;
 import java.util.List;
-import java.net.http.HttpRequest.BodyPublishers;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -112,8 +112,7 @@ class WalkTest {
         assertEquals(state("/api/parts/" + part + "/brought-back"), "started");
         Got gone = stand.post("/api/orders/" + id + "/voids", "{\"reason\": \"left\"}");
         assertEquals("void", gone.json().path("state").textValue());
-        assertEquals(
-                "left", stand.get("/api/orders/" + id).json().path("voidReason").textValue());
+        assertEquals("left", stand.get("/api/orders/" + id).json().path("voidReason").textValue());
     }
 
     @Test
@@ -133,9 +132,7 @@ class WalkTest {
                         stand.request("/api/calls")
                                 .header("Content-Type", "application/json")
                                 .header("Accept-Language", "es-MX, en;q=0.5")
-                                .POST(
-                                        BodyPublishers.ofString(
-                                                "{\"call\": \"una res seca\"}"))
+                                .POST(BodyPublishers.ofString("{\"call\": \"una res seca\"}"))
                                 .build());
         assertEquals("res mediano, seco.", got.json().path("readBack").textValue());
     }

@@ -8,9 +8,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 import sopwell.web.RawConnection;
 import sopwell.web.RawScreen;
 import sopwell.web.RawScreen.Manner;
@@ -67,7 +67,12 @@ class HandshakeTest {
         String got =
                 RawConnection.exchange(
                         stand.port(),
-                        "GET " + PATH + " HTTP/1.1\r\n" + header + "Host: 127.0.0.1:" + stand.port()
+                        "GET "
+                                + PATH
+                                + " HTTP/1.1\r\n"
+                                + header
+                                + "Host: 127.0.0.1:"
+                                + stand.port()
                                 + "\r\nConnection: Upgrade\r\nUpgrade: websocket\r\n"
                                 + "Sec-WebSocket-Version: 13\r\n"
                                 + "Sec-WebSocket-Key: c29wd2VsbC10ZXN0LWtleQ==\r\n\r\n");
@@ -105,7 +110,10 @@ class HandshakeTest {
             String got =
                     RawConnection.exchange(
                             stand.port(),
-                            "GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + stand.port()
+                            "GET "
+                                    + path
+                                    + " HTTP/1.1\r\nHost: 127.0.0.1:"
+                                    + stand.port()
                                     + "\r\nConnection: close\r\n\r\n");
             assertTrue(got.startsWith("HTTP/1.1 404 "), path + "\n" + got);
             assertTrue(got.contains("\"code\":\"not-found\""), path + "\n" + got);
@@ -116,7 +124,10 @@ class HandshakeTest {
     void refusesAHandshakeThatIsNotComplete() throws IOException {
         try (RawConnection connection = new RawConnection(stand.port())) {
             connection.send(
-                    "GET " + PATH + " HTTP/1.1\r\nHost: 127.0.0.1:" + stand.port()
+                    "GET "
+                            + PATH
+                            + " HTTP/1.1\r\nHost: 127.0.0.1:"
+                            + stand.port()
                             + "\r\nConnection: Upgrade\r\nUpgrade: websocket\r\n"
                             + "Sec-WebSocket-Version: 99\r\n\r\n");
             String head = connection.head();

@@ -83,7 +83,10 @@ class LiveBoardTest {
         try (RawScreen screen = RawScreen.at(stand.port(), "line")) {
             seen.take(screen.nextFrame(SOON));
             for (int i = 0; i < 30; i++) {
-                String id = stand.place(i % 2 == 0 ? "2 beef hot" : "combo dry prov").path("order").textValue();
+                String id =
+                        stand.place(i % 2 == 0 ? "2 beef hot" : "combo dry prov")
+                                .path("order")
+                                .textValue();
                 String part = "/api/parts/" + id + ".1.line";
                 if (i % 3 == 0) {
                     stand.post(part + "/started", "");
@@ -145,8 +148,7 @@ class LiveBoardTest {
 
     @Test
     void sendsScreensWithoutTheSubprotocolNoJson() throws IOException {
-        try (RawScreen screen =
-                new RawScreen(stand.port(), "/ws/boards/line", new Manner("", 0))) {
+        try (RawScreen screen = new RawScreen(stand.port(), "/ws/boards/line", new Manner("", 0))) {
             assertTrue(screen.answer().startsWith("HTTP/1.1 101 "), screen.answer());
             assertEquals(false, screen.next(SOON).startsWith("{"));
         }
@@ -167,9 +169,10 @@ class LiveBoardTest {
             one.nextFrame(SOON);
             other.nextFrame(SOON);
             stand.stop();
-            while (one.next(SOON) != null || other.next(SOON) != null) {
-                continue;
-            }
+            String left;
+            do {
+                left = one.next(SOON) == null ? other.next(SOON) : "one had something left";
+            } while (left != null);
             assertEquals(1012, one.closeCode());
             assertEquals(1012, other.closeCode());
         }

@@ -104,8 +104,7 @@ class StuckScreenTest {
 
     /** A screen with a full board, hardly any room, and nobody who reads. */
     private RawScreen stuck() throws IOException {
-        RawScreen screen =
-                new RawScreen(stand.port(), "/ws/boards/line", Manner.json().cramped());
+        RawScreen screen = new RawScreen(stand.port(), "/ws/boards/line", Manner.json().cramped());
         assertTrue(screen.answer().startsWith("HTTP/1.1 101 "), screen.answer());
         return screen;
     }

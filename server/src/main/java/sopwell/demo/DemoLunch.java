@@ -33,6 +33,7 @@ import sopwell.orders.StandSettings;
 public final class DemoLunch {
     private static final long SEED = 20_260_107L;
     private static final int MINUTES = 64;
+    private static final int RUSH_MINUTES = 5;
 
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final PriorityQueue<Step> steps =
@@ -74,7 +75,8 @@ public final class DemoLunch {
         long atMs = clock.millis();
         while (atMs < endMs) {
             arrive(atMs, menu);
-            atMs += between(45_000, 110_000);
+            boolean rush = endMs - atMs < RUSH_MINUTES * 60_000L;
+            atMs += rush ? between(15_000, 40_000) : between(45_000, 110_000);
         }
         clock.moveTo(endMs);
     }

@@ -145,8 +145,8 @@ class WalkingPathTest {
 
     private void assertMixHasOneDippedAndOneDry(Browser window) {
         window.open(stand.address() + "/mix/today");
-        List<String> ways = window.texts(".cross tbody th");
-        List<String> totals = window.texts(".cross tbody td.total");
+        List<String> ways = window.texts(".cross .scroll tbody th");
+        List<String> totals = window.texts(".cross .scroll tbody td.total");
         assertEquals(List.of("dry", "dipped"), ways);
         assertEquals(List.of("1", "1"), totals);
     }

@@ -8,9 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import net.jqwik.api.Assume;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 import sopwell.call.CallRefusal.Why;
 import sopwell.menu.Bundle;
 import sopwell.menu.Group;
@@ -27,53 +25,77 @@ class LiveLaws {
     private static final Menu DEMO = DemoMenu.read();
     private static final CallParser PARSER = new CallParser(DEMO);
 
-    @Property(tries = 2000)
-    void aLiveWordIsNeverWrongAtItsPlace(@ForAll long seed) {
-        String text = new RandomCalls(DEMO, seed).line();
-        Reading reading = PARSER.read(text);
-        Assume.that(isUnfinished(reading, text));
-        for (String word : words(reading.live())) {
-            String longer = text + " " + word;
-            Reading after = PARSER.read(longer);
-            int column = text.length() + 2;
-            boolean wrongThere =
-                    after.refusal().isPresent()
-                            && after.refusal().get().column() >= column
-                            && !UNFINISHED.contains(after.refusal().get().why());
-            assertFalse(wrongThere, () -> longer + ": " + after.refusal());
-            boolean unfinished =
-                    after.refusal().isEmpty() || UNFINISHED.contains(after.refusal().get().why());
-            boolean clashedBefore = reading.live().item().isEmpty();
-            assertTrue(unfinished || clashedBefore, () -> longer + ": " + after.refusal());
-        }
+    @Test
+    void aLiveWordIsNeverWrongAtItsPlace() {
+        Seeds.each(
+                2000,
+                seed -> {
+                    String text = new RandomCalls(DEMO, seed).line();
+                    Reading reading = PARSER.read(text);
+                    if (!isUnfinished(reading, text)) {
+                        return false;
+                    }
+                    for (String word : words(reading.live())) {
+                        String longer = text + " " + word;
+                        Reading after = PARSER.read(longer);
+                        int column = text.length() + 2;
+                        boolean wrongThere =
+                                after.refusal().isPresent()
+                                        && after.refusal().get().column() >= column
+                                        && !UNFINISHED.contains(after.refusal().get().why());
+                        assertFalse(wrongThere, () -> longer + ": " + after.refusal());
+                        boolean unfinished =
+                                after.refusal().isEmpty()
+                                        || UNFINISHED.contains(after.refusal().get().why());
+                        boolean clashedBefore = reading.live().item().isEmpty();
+                        assertTrue(
+                                unfinished || clashedBefore, () -> longer + ": " + after.refusal());
+                    }
+                    return true;
+                });
     }
 
-    @Property(tries = 2000)
-    void aModifierThatIsNotLiveIsRefusedOrChangesNothing(@ForAll long seed) {
-        String text = new RandomCalls(DEMO, seed).line();
-        Reading reading = PARSER.read(text);
-        Assume.that(reading.refusal().isEmpty());
-        LiveWords live = reading.live();
-        Item item = DEMO.item(live.item());
-        for (Group group : DEMO.groupsOf(item)) {
-            for (Option option : group.options()) {
-                if (!live.options().contains(option.id())) {
-                    assertRefusedOrSame(reading, text + " / " + option.words().get(0));
-                }
-            }
-            for (Bundle bundle : group.bundles()) {
-                if (!live.bundles().contains(bundle.id())) {
-                    assertRefusedOrSame(reading, text + " / " + bundle.words().get(0));
-                }
-            }
-        }
+    @Test
+    void aModifierThatIsNotLiveIsRefusedOrChangesNothing() {
+        Seeds.each(
+                2000,
+                seed -> {
+                    String text = new RandomCalls(DEMO, seed).line();
+                    Reading reading = PARSER.read(text);
+                    if (!reading.refusal().isEmpty()) {
+                        return false;
+                    }
+                    LiveWords live = reading.live();
+                    Item item = DEMO.item(live.item());
+                    for (Group group : DEMO.groupsOf(item)) {
+                        for (Option option : group.options()) {
+                            if (!live.options().contains(option.id())) {
+                                assertRefusedOrSame(reading, text + " / " + option.words().get(0));
+                            }
+                        }
+                        for (Bundle bundle : group.bundles()) {
+                            if (!live.bundles().contains(bundle.id())) {
+                                assertRefusedOrSame(reading, text + " / " + bundle.words().get(0));
+                            }
+                        }
+                    }
+                    return true;
+                });
     }
 
-    @Property(tries = 500)
-    void anItemIsNotLiveOnceTheLineHasOne(@ForAll long seed) {
-        String text = new RandomCalls(DEMO, seed).line();
-        LiveWords live = PARSER.read(text).live();
-        assertEquals(live.items().isEmpty(), !live.item().isEmpty() || nobodyTakes(text), text);
+    @Test
+    void anItemIsNotLiveOnceTheLineHasOne() {
+        Seeds.each(
+                500,
+                seed -> {
+                    String text = new RandomCalls(DEMO, seed).line();
+                    LiveWords live = PARSER.read(text).live();
+                    assertEquals(
+                            live.items().isEmpty(),
+                            !live.item().isEmpty() || nobodyTakes(text),
+                            text);
+                    return true;
+                });
     }
 
     private static boolean nobodyTakes(String text) {

@@ -25,7 +25,8 @@ class BadInputTest {
     /** What an answer must not show: class and package names, stack traces, markup. */
     private static final Pattern INSIDES =
             Pattern.compile(
-                    "\\bat \\w+\\.\\w|Exception|\\b(java|com|io|sopwell)\\.[a-z]+\\.|[A-Z]\\w+Reader|<html");
+                    "\\bat \\w+\\.\\w|Exception|\\b(java|com|io|sopwell)\\.[a-z]+\\."
+                            + "|[A-Z]\\w+Reader|<html");
 
     private static StandServer stand;
     private static String order;

@@ -21,7 +21,7 @@ public final class Router {
     public static List<String> stations(Menu menu, Selection selection) {
         List<String> stations = new ArrayList<>();
         for (Station station : menu.stations()) {
-            if (!steps(menu, selection, station.id()).isEmpty()) {
+            if (hasWork(menu, selection, station.id())) {
                 stations.add(station.id());
             }
         }
@@ -43,18 +43,37 @@ public final class Router {
 
     /** How long one piece takes one hand at a station, in seconds, by the menu's own figures. */
     public static int seconds(Menu menu, Selection selection, String station) {
-        return steps(menu, selection, station).stream().mapToInt(Step::seconds).sum();
+        int seconds = 0;
+        for (Step step : steps(menu, selection, station)) {
+            seconds += step.seconds();
+        }
+        return seconds;
+    }
+
+    private static boolean hasWork(Menu menu, Selection selection, String station) {
+        for (String id : menu.item(selection.item()).steps()) {
+            Step step = menu.step(id);
+            if (step.station().equals(station) && isNeeded(menu, step, selection)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isNeeded(Menu menu, Step step, Selection selection) {
         if (!step.onlyForChoices()) {
             return true;
         }
-        return selection.options().stream().anyMatch(o -> shows(menu, step, o))
-                || selection.refused().stream().anyMatch(o -> shows(menu, step, o));
+        return showsAny(menu, step, selection.options())
+                || showsAny(menu, step, selection.refused());
     }
 
-    private static boolean shows(Menu menu, Step step, String option) {
-        return step.showsGroup(menu.groupOf(option).id());
+    private static boolean showsAny(Menu menu, Step step, List<String> options) {
+        for (String option : options) {
+            if (step.showsGroup(menu.groupOf(option).id())) {
+                return true;
+            }
+        }
+        return false;
     }
 }

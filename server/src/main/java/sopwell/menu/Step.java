@@ -31,11 +31,21 @@ public record Step(String id, LocalText name, String station, List<Show> shows, 
 
     /** Whether the step exists only because of a choice: nothing chosen, nothing to do. */
     public boolean onlyForChoices() {
-        return shows.stream().allMatch(show -> show.what() == What.GROUP);
+        for (Show show : shows) {
+            if (show.what() != What.GROUP) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether the step shows a modifier group. */
     public boolean showsGroup(String group) {
-        return shows.stream().anyMatch(s -> s.what() == What.GROUP && s.group().equals(group));
+        for (Show show : shows) {
+            if (show.what() == What.GROUP && show.group().equals(group)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -20,9 +20,14 @@ import sopwell.crash.StandProcess;
  * nothing, in one run on one machine; the client shares its cores.
  */
 public final class OrderBench {
-    private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xms64m", "-Xmx512m");
+    private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xms256m", "-Xmx1g");
     private static final int CONNECTIONS = 64;
     private static final int ROUNDS = 3;
+
+    /** On two cores the compiler of the virtual machine needs so long to be done. */
+    private static final int WARM_MILLIS = 30_000;
+
+    private static final int COUNTED_MILLIS = 8_000;
     private static final String ORDER =
             "{\"call\": \"2 beef dipped hot, fries\", \"name\": \"Ines\"}";
 
@@ -64,7 +69,9 @@ public final class OrderBench {
             noops.add(noop());
             try (StandProcess stand = stand(folder.resolve("load-" + round))) {
                 int port = port(stand.address());
-                orders.add(Load.perSecond(port, CONNECTIONS, 6_000, 8_000, OrderBench::order));
+                orders.add(
+                        Load.perSecond(
+                                port, CONNECTIONS, WARM_MILLIS, COUNTED_MILLIS, OrderBench::order));
             }
             System.out.printf(
                     Locale.ROOT,
@@ -109,8 +116,8 @@ public final class OrderBench {
             return Load.perSecond(
                     port,
                     CONNECTIONS,
-                    6_000,
-                    8_000,
+                    WARM_MILLIS,
+                    COUNTED_MILLIS,
                     (client, number) -> client.post("/noop", "load-" + number, ORDER));
         } finally {
             process.destroyForcibly();

@@ -71,7 +71,6 @@ class StuckScreenTest {
             long p99 = TimeUnit.NANOSECONDS.toMillis(postNanos[ORDERS * 99 / 100]);
             long frame = TimeUnit.NANOSECONDS.toMillis(worstFrameNanos);
             String figures = "POST p99 " + p99 + " ms, worst frame " + frame + " ms, heap " + heap;
-            System.out.println(figures);
             assertTrue(p99 <= POST_MILLIS_P99_MAX, figures);
             assertTrue(frame <= FRAME_MILLIS_MAX, figures);
             assertTrue(heap <= HEAP_BYTES_MAX, figures);

@@ -17,7 +17,8 @@ import sopwell.crash.StandProcess;
  * nothing, and how much memory it holds after that.
  */
 public final class StartBench {
-    private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xmx256m");
+    private static final List<String> FLAGS =
+            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m");
     private static final int ROUNDS = 7;
 
     private StartBench() {}

@@ -2,6 +2,7 @@ package sopwell.web.pages;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,6 +13,9 @@ import sopwell.web.T;
 
 /** The pass in one language. Immutable. */
 public record PassView(T t) {
+    /** Lines that stand in a row one under the other. */
+    private static final int LINES_SHOWN = 3;
+
     /** Which of the screen's three lists a row belongs to. */
     public String zone(PassRow row) {
         return switch (row.stage()) {
@@ -54,6 +58,20 @@ public record PassView(T t) {
             words = List.copyOf(words);
             missing = List.copyOf(missing);
         }
+    }
+
+    /** Whether an order has more lines than its row, so that stations stand for them. */
+    public boolean crowded(PassRow row) {
+        return lines(row).size() > LINES_SHOWN;
+    }
+
+    /** How many pieces each station still has to put up, in the order of the parts. */
+    public Map<String, Integer> missingByStation(PassRow row) {
+        Map<String, Integer> pieces = new LinkedHashMap<>();
+        row.parts().stream()
+                .filter(part -> !part.done())
+                .forEach(p -> pieces.merge(t.local(p.station()), p.quantity(), Integer::sum));
+        return pieces;
     }
 
     /** How far a part is, in a word. */

@@ -153,7 +153,8 @@ class StuckScreenTest {
 
     /** A screen with a full board, hardly any room, and nobody who reads. */
     private RawScreen stuck(String board) throws IOException {
-        RawScreen screen = new RawScreen(stand.port(), "/ws/boards/" + board, Manner.json().cramped());
+        RawScreen screen =
+                new RawScreen(stand.port(), "/ws/boards/" + board, Manner.json().cramped());
         assertTrue(screen.answer().startsWith("HTTP/1.1 101 "), screen.answer());
         return screen;
     }

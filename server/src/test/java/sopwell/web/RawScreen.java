@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.net.SocketTimeoutException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.TimeUnit;
 
 /**
  * A board's socket, done by hand: it answers no ping and reads nothing unless the test does.
@@ -109,11 +110,17 @@ public final class RawScreen implements AutoCloseable {
         return next(millis, false);
     }
 
-    /** The next frame of the board as JSON, signs of life passed over. */
+    /**
+     * The next frame of the board as JSON, signs of life passed over.
+     *
+     * @return null when none came for so long
+     */
     public JsonNode nextFrame(int millis) throws IOException {
+        long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
         String text = next(millis);
         while (text != null && text.startsWith("{\"beat\"")) {
-            text = next(millis);
+            long left = TimeUnit.NANOSECONDS.toMillis(until - System.nanoTime());
+            text = left > 0 ? next((int) left) : null;
         }
         return text == null ? null : StandServer.tree(text);
     }

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sopwell.TestStand;
 
@@ -84,6 +85,18 @@ public final class StandServer implements AutoCloseable {
     /** Stops the stand and starts it over the same folder, on another port. */
     public void restart() {
         stand.close();
+        stand = TestStand.start(data);
+    }
+
+    /** The same, with another menu from now on. */
+    public void restart(UnaryOperator<String> menu) {
+        stand.close();
+        try {
+            Path file = data.resolve("menu.json");
+            Files.writeString(file, menu.apply(Files.readString(file)));
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
         stand = TestStand.start(data);
     }
 

@@ -128,9 +128,18 @@ class BadInputTest {
                 .build();
     }
 
+    /** Whether the description has this status for the operation, if it is one. */
+    private static boolean isDescribed(BadInput bad) {
+        String path = bad.path().replaceAll("[?].*", "");
+        return OpenApi.operations().stream()
+                .filter(o -> o.method().equals(bad.method()) && o.answers(path))
+                .allMatch(o -> o.statuses().contains("" + bad.status()));
+    }
+
     private static String sentence(BadInput bad, Got got) {
         assertEquals(bad.code(), got.json().path("code").textValue(), got::text);
         assertEquals(bad.status(), got.status());
+        assertTrue(isDescribed(bad), bad + " is not described with " + bad.status());
         assertEquals("application/problem+json", got.header("Content-Type"));
         JsonNode problem = got.json();
         assertEquals(bad.status(), problem.path("status").intValue());

@@ -32,6 +32,11 @@ final class OpenApi {
             return Integer.parseInt(good.get(0));
         }
 
+        /** Whether it is what answers at a path. */
+        boolean answers(String asked) {
+            return asked.matches(path.replaceAll("\\{\\w+}", "[^/]*"));
+        }
+
         Set<String> statuses() {
             Set<String> statuses = new TreeSet<>();
             node.path("responses").fieldNames().forEachRemaining(statuses::add);

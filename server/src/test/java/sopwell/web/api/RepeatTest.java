@@ -68,6 +68,26 @@ class RepeatTest {
     }
 
     @Test
+    void givesTheFirstAnswerAlsoWhenTheMenuCannotReadTheCallAnyMore() {
+        String key = StandServer.key();
+        Got first = stand.post("/api/orders", key, "{\"call\": \"jus bread\"}");
+        assertEquals(201, first.status(), first::text);
+        stand.restart(menu -> menu.replace("\"jus bread", "\"gravy bread"));
+        try {
+            Got unknown = stand.post("/api/orders", "{\"call\": \"jus bread\"}");
+            assertEquals(422, unknown.status(), unknown::text);
+            Got again = stand.post("/api/orders", key, "{\"call\": \"jus bread\"}");
+            assertEquals("true", again.header("Idempotent-Replayed"), again::text);
+            assertEquals(first.json().path("totalCents"), again.json().path("totalCents"));
+            assertArrayEquals(first.response().body(), again.response().body());
+            Got other = stand.post("/api/orders", key, "{\"call\": \"jus bread, fries\"}");
+            assertEquals("key-reused", other.json().path("code").textValue());
+        } finally {
+            stand.restart(menu -> menu.replace("\"gravy bread", "\"jus bread"));
+        }
+    }
+
+    @Test
     void repeatsEveryKindOfChange() {
         JsonNode order = stand.place("sausage");
         String id = order.path("order").textValue();

@@ -15,7 +15,8 @@ class SchemaWalkTest {
                             "age": {"type": "integer", "minimum": 1, "maximum": 9},
                             "born": {"type": "string", "format": "date"},
                             "kind": {"enum": ["a", "b"]},
-                            "pets": {"type": "array", "items": {"$ref": "#/defs/Pet"}}}}""";
+                            "pets": {"type": "array", "items": {"$ref": "#/defs/Pet"}}}}\
+            """;
     private static final String DOCUMENT =
             "{\"defs\": {\"Pet\": {\"oneOf\": [{\"const\": \"cat\"}, {\"type\": \"integer\"}]}}}";
 
@@ -27,7 +28,8 @@ class SchemaWalkTest {
                         PERSON,
                         """
                         {"name": "bo", "age": 9, "born": "2026-01-31", "kind": "a",
-                         "pets": ["cat", 1]}"""));
+                         "pets": ["cat", 1]}\
+                        """));
     }
 
     @Test

@@ -1,7 +1,6 @@
 package sopwell.web.live;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -136,12 +135,12 @@ class HandshakeTest {
         }
     }
 
+    /** How the socket ends, if it does so before a few signs of life. */
     private static int closeCode(RawScreen screen) throws IOException {
-        String text = screen.next(SOON);
-        while (text != null) {
-            text = screen.next(SOON);
+        int signs = 0;
+        while (screen.next(SOON) != null && signs < 3) {
+            signs++;
         }
-        assertNull(text);
         return screen.closeCode();
     }
 }

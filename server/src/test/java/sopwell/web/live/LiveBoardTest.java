@@ -147,10 +147,11 @@ class LiveBoardTest {
     }
 
     @Test
-    void sendsScreensWithoutTheSubprotocolNoJson() throws IOException {
+    void sendsScreensWithoutTheSubprotocolHtml() throws IOException {
         try (RawScreen screen = new RawScreen(stand.port(), "/ws/boards/line", new Manner("", 0))) {
             assertTrue(screen.answer().startsWith("HTTP/1.1 101 "), screen.answer());
-            assertEquals(false, screen.next(SOON).startsWith("{"));
+            String first = screen.next(SOON);
+            assertTrue(first.startsWith("<") && first.contains("data-prev=\"0\""), first);
         }
     }
 

@@ -38,7 +38,11 @@ public final class CallFuzz {
         long seconds = args.length > 0 ? Long.parseLong(args[0]) : 60;
         long seed = args.length > 1 ? Long.parseLong(args[1]) : 1;
         CallFuzz fuzz = new CallFuzz(seed);
-        fuzz.run(System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds));
+        try {
+            fuzz.run(System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds));
+        } catch (AssertionError broken) {
+            throw new AssertionError("seed " + seed + ": " + broken.getMessage(), broken);
+        }
         System.out.printf(
                 Locale.ROOT,
                 "%d texts read, %d refused, slowest %.1f ms of processor time, seed %d:"

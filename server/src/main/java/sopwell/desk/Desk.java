@@ -1,12 +1,9 @@
 package sopwell.desk;
 
 import java.time.InstantSource;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import sopwell.Limits;
 import sopwell.log.EventLog;
@@ -23,13 +20,7 @@ import sopwell.orders.StandSettings;
  * asking again under the same key is safe.
  */
 public final class Desk implements AutoCloseable {
-    private static final long CLOSE_SECONDS_MAX = 10;
-
-    private final BlockingQueue<DeskRequest> queue =
-            new ArrayBlockingQueue<>(Limits.DESK_QUEUE_COMMANDS_MAX);
-    private final DeskBatch batch;
-    private final Thread thread;
-    private volatile boolean closing;
+    private final Gathering<DeskRequest> requests;
 
     /**
      * A desk over a log; reads the newest day from it before it returns.
@@ -42,10 +33,14 @@ public final class Desk implements AutoCloseable {
             StandSettings settings,
             InstantSource clock,
             Consumer<List<Recorded>> committed) {
-        batch = new DeskBatch(log, settings, clock, committed);
+        DeskBatch batch = new DeskBatch(log, settings, clock, committed);
         batch.rebuild();
-        thread = new Thread(this::run, "desk");
-        thread.start();
+        requests =
+                new Gathering<>(
+                        "desk",
+                        new ArrayBlockingQueue<>(Limits.DESK_QUEUE_COMMANDS_MAX),
+                        Limits.DESK_BATCH_COMMANDS_MAX,
+                        batch::run);
     }
 
     /**
@@ -55,7 +50,7 @@ public final class Desk implements AutoCloseable {
      */
     public CompletableFuture<Answer> submit(String key, String fingerprint, StandCommand command) {
         DeskRequest request = new DeskRequest(key, fingerprint, command);
-        if (closing || !queue.offer(request)) {
+        if (!requests.offer(request)) {
             throw new DeskBusy("The desk can't take this now; ask again with the same key.");
         }
         return request.answer();
@@ -64,30 +59,6 @@ public final class Desk implements AutoCloseable {
     /** Finishes what is queued, then stops. */
     @Override
     public void close() {
-        closing = true;
-        try {
-            thread.join(TimeUnit.SECONDS.toMillis(CLOSE_SECONDS_MAX));
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private void run() {
-        List<DeskRequest> taken = new ArrayList<>();
-        while (!closing || !queue.isEmpty()) {
-            try {
-                DeskRequest first = queue.poll(50, TimeUnit.MILLISECONDS);
-                if (first == null) {
-                    continue;
-                }
-                taken.add(first);
-                queue.drainTo(taken, Limits.DESK_BATCH_COMMANDS_MAX - 1);
-                batch.run(taken);
-                taken.clear();
-            } catch (InterruptedException interrupted) {
-                Thread.currentThread().interrupt();
-                return;
-            }
-        }
+        requests.close();
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.logging.Level;
@@ -22,25 +21,23 @@ import sopwell.orders.StandSettings;
  */
 public final class Follower implements AutoCloseable {
     private static final Logger LOGGER = Logger.getLogger(Follower.class.getName());
-    private static final long CLOSE_SECONDS_MAX = 5;
 
     private final EventLog log;
     private final StandSettings settings;
-    private final LinkedBlockingQueue<Runnable> queue = new LinkedBlockingQueue<>();
+    private final Gathering<Runnable> tasks;
     private final List<Consumer<Stand>> watchers = new ArrayList<>();
-    private final Thread thread;
     private Stand stand;
     private boolean changed;
     private volatile Menu menu;
-    private volatile boolean closing;
 
     /** A follower that knows the newest day when it returns. */
     public Follower(EventLog log, StandSettings settings) {
         this.log = log;
         this.settings = settings;
         rebuild();
-        thread = new Thread(this::run, "follower");
-        thread.start();
+        tasks =
+                new Gathering<>(
+                        "follower", new LinkedBlockingQueue<>(), Integer.MAX_VALUE, this::run);
     }
 
     /**
@@ -48,7 +45,7 @@ public final class Follower implements AutoCloseable {
      * log again: there may be more in it than was ever handed on.
      */
     public void follow(List<Recorded> events) {
-        queue.add(() -> take(events));
+        add(() -> take(events));
     }
 
     /**
@@ -57,25 +54,28 @@ public final class Follower implements AutoCloseable {
      */
     public <T> CompletableFuture<T> ask(Function<Stand, T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
-        queue.add(
+        Runnable task =
                 () -> {
                     try {
                         answer.complete(question.apply(stand));
                     } catch (RuntimeException fault) {
                         answer.completeExceptionally(fault);
                     }
-                });
+                };
+        if (!tasks.offer(task)) {
+            answer.completeExceptionally(new DeskBusy("The stand is closing."));
+        }
         return answer;
     }
 
     /** Has something done with the stand on the follower's thread; the same rules as for asking. */
     public void tell(Consumer<Stand> task) {
-        queue.add(() -> guarded(() -> task.accept(stand)));
+        add(() -> guarded(() -> task.accept(stand)));
     }
 
     /** Calls a watcher on the follower's thread whenever the stand has changed. */
     public void watch(Consumer<Stand> watcher) {
-        queue.add(() -> watchers.add(watcher));
+        add(() -> watchers.add(watcher));
     }
 
     /** The menu in force, which may be newer than what a screen shows; null before the first. */
@@ -85,34 +85,21 @@ public final class Follower implements AutoCloseable {
 
     @Override
     public void close() {
-        closing = true;
-        try {
-            thread.join(TimeUnit.SECONDS.toMillis(CLOSE_SECONDS_MAX));
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
+        tasks.close();
+    }
+
+    /** What comes after the closing has nobody left to be shown to. */
+    private void add(Runnable task) {
+        if (!tasks.offer(task)) {
+            LOGGER.fine("closed; nothing more is shown");
         }
     }
 
-    private void run() {
-        List<Runnable> tasks = new ArrayList<>();
-        while (!closing || !queue.isEmpty()) {
-            try {
-                Runnable first = queue.poll(50, TimeUnit.MILLISECONDS);
-                if (first == null) {
-                    continue;
-                }
-                tasks.add(first);
-                queue.drainTo(tasks);
-                tasks.forEach(Follower::guarded);
-                tasks.clear();
-                if (changed) {
-                    changed = false;
-                    watchers.forEach(watcher -> guarded(() -> watcher.accept(stand)));
-                }
-            } catch (InterruptedException interrupted) {
-                Thread.currentThread().interrupt();
-                return;
-            }
+    private void run(List<Runnable> gathered) {
+        gathered.forEach(Follower::guarded);
+        if (changed) {
+            changed = false;
+            watchers.forEach(watcher -> guarded(() -> watcher.accept(stand)));
         }
     }
 

@@ -127,7 +127,8 @@ public final class Kitchen {
 
     /** The parts put up by a station, newest first; at most fifty are remembered. */
     Collection<PartId> lastUp(String station) {
-        return lastUp.getOrDefault(station, new ArrayDeque<>());
+        Deque<PartId> ups = lastUp.get(station);
+        return ups == null ? List.of() : ups;
     }
 
     Menu menu(String revision) {
@@ -245,6 +246,6 @@ public final class Kitchen {
     }
 
     private Map<PartId, Part> partsOf(String order) {
-        return byOrder.getOrDefault(order, new LinkedHashMap<>());
+        return byOrder.getOrDefault(order, Map.of());
     }
 }

@@ -14,6 +14,8 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import sopwell.demo.DemoLunch;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -34,6 +36,8 @@ import sopwell.web.live.FrameWriter;
  * other, and closed the other way round. Thread-safe.
  */
 final class RunningStand implements AutoCloseable {
+    private static final Logger LOGGER = Logger.getLogger(RunningStand.class.getName());
+
     private final InstantSource clock;
     private final DataFolder folder;
     private final EventLog log;
@@ -87,7 +91,7 @@ final class RunningStand implements AutoCloseable {
             throw new IllegalStateException(impossible);
         }
         listen(asked);
-        this.cuts = ticks.scheduleWithFixedDelay(this::cutDay, 1, 30, TimeUnit.SECONDS);
+        this.cuts = ticks.scheduleWithFixedDelay(this::tick, 1, 30, TimeUnit.SECONDS);
     }
 
     /**
@@ -150,6 +154,15 @@ final class RunningStand implements AutoCloseable {
         String key = "menu-" + menu.revision() + "-" + log.lastSeq();
         desk.submit(key, key, new StandCommand.AdoptMenu(menu)).join();
         follower.ask(stand -> stand.menu().revision()).join();
+    }
+
+    /** A tick that fails must not be the last: the disk may be well again at the next. */
+    private void tick() {
+        try {
+            cutDay();
+        } catch (RuntimeException fault) {
+            LOGGER.log(Level.WARNING, "the day could not be looked at; the next tick tries", fault);
+        }
     }
 
     /** A day that nobody closed is closed at the cut hour, also when no guest comes. */

@@ -155,6 +155,8 @@ public final class BoardHub implements AutoCloseable {
     private void show(Stand stand) {
         Set<String> watched = ConcurrentHashMap.newKeySet();
         screens.values().forEach(screen -> watched.add(screen.board()));
+        // A station may leave the menu while a screen still shows it.
+        watched.removeIf(name -> !isBoard(stand, name));
         watched.forEach(name -> publish(name, stand));
     }
 

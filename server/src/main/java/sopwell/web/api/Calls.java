@@ -7,10 +7,6 @@ import io.undertow.server.HttpHandler;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.util.Headers;
 import io.undertow.util.SameThreadExecutor;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.TimeUnit;
@@ -21,6 +17,7 @@ import java.util.regex.Pattern;
 import sopwell.Limits;
 import sopwell.desk.DeskBusy;
 import sopwell.log.LogFault;
+import sopwell.web.Fingerprint;
 import sopwell.web.Json;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Languages;
@@ -36,8 +33,6 @@ import sopwell.web.Texts;
  */
 final class Calls {
     private static final Logger LOGGER = Logger.getLogger(Calls.class.getName());
-    private static final HexFormat HEX = HexFormat.of();
-    private static final int FINGERPRINT_BYTES = 16;
     private static final Pattern JSON_TYPE = Pattern.compile("(?i)\\s*application/json\\s*(;.*)?");
 
     private final Texts texts;
@@ -101,7 +96,7 @@ final class Calls {
                     new Ask(
                             exchange,
                             keyed ? key(exchange, text) : "",
-                            fingerprint(exchange, body),
+                            Fingerprint.of(exchange, body),
                             parse(exchange, body, text),
                             text);
             finish(exchange, text, write.answer(ask));
@@ -171,16 +166,5 @@ final class Calls {
             throw new Refused(Problem.of(ProblemKind.NOT_JSON, text));
         }
         return Json.object(body);
-    }
-
-    private static String fingerprint(HttpServerExchange exchange, byte[] body) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            String head = exchange.getRequestMethod() + " " + exchange.getRequestPath() + "\n";
-            digest.update(head.getBytes(StandardCharsets.UTF_8));
-            return HEX.formatHex(digest.digest(body), 0, FINGERPRINT_BYTES);
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 }

@@ -27,7 +27,7 @@ final class ProblemsPage {
         page.append("<dt id=\"").append(code).append("\"><code>").append(code);
         page.append("</code>, status ").append(problem.path("status").intValue());
         page.append("</dt><dd>").append(escaped(problem.path("meaning").asText())).append("<br>");
-        page.append(escaped(problem.path("todo").asText())).append("</dd>");
+        page.append(escaped(problem.path("advice").asText())).append("</dd>");
     }
 
     private static JsonNode problems(byte[] openApi) {

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import sopwell.Limits;
+import sopwell.web.Fingerprint;
 
 /**
  * One request of a screen, read. Local to its request.
@@ -37,12 +38,7 @@ record Ask(
         Map<String, String> fields = fields(body);
         String header = exchange.getRequestHeaders().getFirst("Idempotency-Key");
         String key = header == null ? fields.getOrDefault("key", "") : header;
-        String print =
-                new Fingerprint()
-                        .add(bytes(exchange.getRequestMethod().toString()))
-                        .add(bytes(exchange.getRequestPath()))
-                        .add(body)
-                        .hex();
+        String print = Fingerprint.of(exchange, body);
         return new Ask(
                 screen,
                 named(exchange),
@@ -102,9 +98,5 @@ record Ask(
         } catch (IllegalArgumentException broken) {
             return text;
         }
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

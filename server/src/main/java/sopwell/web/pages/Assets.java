@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sopwell.Check;
+import sopwell.web.Fingerprint;
 
 /**
  * The static files, read once from the class path. Their common version stands in their address, so

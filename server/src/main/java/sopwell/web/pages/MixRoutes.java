@@ -6,6 +6,7 @@ import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.desk.Stand;
 import sopwell.web.Reply;
 import sopwell.web.T;
 
@@ -29,15 +30,9 @@ final class MixRoutes {
     private Reply day(Ask ask) throws PageHandling.Interrupted {
         T t = ask.screen().t();
         LocalDate now = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
-        Optional<MixPageData> newest =
-                PageHandling.await(
-                        context.follower()
-                                .ask(
-                                        stand ->
-                                                stand.orders()
-                                                        .date()
-                                                        .map(date -> MixPageData.of(stand))));
         if (ask.in("date").equals(TODAY)) {
+            Optional<MixPageData> newest =
+                    PageHandling.await(context.follower().ask(MixRoutes::newest));
             LocalDate date = newest.map(day -> day.mix().date()).orElse(now);
             return page(ask, date, newest, newest.isEmpty() ? t.get("mix.none") : "");
         }
@@ -48,17 +43,16 @@ final class MixRoutes {
             String sentence = t.of("mix.not-date", ask.in("date"), now);
             return status(404, page(ask, now, Optional.empty(), sentence));
         }
-        if (newest.isPresent() && newest.get().mix().date().equals(date)) {
-            return page(ask, date, newest, "");
-        }
         Optional<MixPageData> past = PageHandling.await(context.days().apply(date));
-        String sentence =
-                past.isPresent()
-                        ? ""
-                        : t.of(date.isAfter(now) ? "mix.future" : "mix.unknown", t.date(date));
-        return past.isPresent()
-                ? page(ask, date, past, "")
-                : status(404, page(ask, date, Optional.empty(), sentence));
+        if (past.isPresent()) {
+            return page(ask, date, past, "");
+        }
+        String sentence = t.of(date.isAfter(now) ? "mix.future" : "mix.unknown", t.date(date));
+        return status(404, page(ask, date, past, sentence));
+    }
+
+    private static Optional<MixPageData> newest(Stand stand) {
+        return stand.orders().date().map(date -> MixPageData.of(stand));
     }
 
     private static Reply status(int status, Reply reply) {

@@ -131,7 +131,7 @@ class ProblemsTest {
                     new Entry(
                             said.path("status").intValue(),
                             said.path("meaning").textValue(),
-                            said.path("todo").textValue()));
+                            said.path("advice").textValue()));
         }
         return entries;
     }

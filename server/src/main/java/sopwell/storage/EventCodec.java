@@ -92,6 +92,7 @@ final class EventCodec {
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
             case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);
+            case ORDER_DISCOUNTED -> OrderBodies.read(body, OrderEvent.Kind.DISCOUNTED);
             case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);
             case ORDER_HANDED -> OrderBodies.read(body, OrderEvent.Kind.HANDED);
             case ORDER_BROUGHT_BACK -> OrderBodies.read(body, OrderEvent.Kind.BROUGHT_BACK);

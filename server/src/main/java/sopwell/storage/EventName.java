@@ -20,6 +20,7 @@ enum EventName {
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
     ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),
+    ORDER_DISCOUNTED("order-discounted", 1, OrderEvent.OrderDiscounted.class),
     ORDER_VOIDED("order-voided", 1, OrderEvent.OrderVoided.class),
     ORDER_HANDED("order-handed", 1, OrderEvent.OrderHanded.class),
     ORDER_BROUGHT_BACK("order-brought-back", 1, OrderEvent.OrderBroughtBack.class),

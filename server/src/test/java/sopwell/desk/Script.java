@@ -16,6 +16,7 @@ import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
 import sopwell.orders.Asked;
 import sopwell.orders.Decision;
@@ -38,7 +39,8 @@ public final class Script {
                     4,
                     new TaxRule(8_250),
                     360,
-                    999);
+                    999,
+                    CashRule.USUAL);
 
     private final StandSettings settings;
     private final Menu menu;

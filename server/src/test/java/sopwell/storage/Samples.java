@@ -14,6 +14,7 @@ import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
 import sopwell.menu.Selection;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
@@ -88,7 +89,8 @@ final class Samples {
                                 2,
                                 new Selection(
                                         "beef", "regular", List.of("dipped", "hot"), List.of()),
-                                790),
+                                790,
+                                true),
                         new OrderLine(
                                 2,
                                 1,
@@ -97,15 +99,17 @@ final class Samples {
                                         "regular",
                                         List.of("dry", "sweet", "provolone"),
                                         List.of("mozzarella")),
-                                865),
-                        new OrderLine(3, 1, new Selection("fries", "", List.of(), List.of()), 345));
+                                865,
+                                true),
+                        new OrderLine(
+                                3, 1, new Selection("fries", "", List.of(), List.of()), 345, true));
         return new OrderEvent.OrderPlaced(
                 order(n),
                 n % 999 + 1,
                 name,
                 true,
                 lines,
-                new Totals(2790, 230, 3020),
+                new Totals(2790, 0, 230, false, 3020),
                 new Quote(360, 540),
                 "1dacc72cbec9e27e");
     }
@@ -133,6 +137,11 @@ final class Samples {
                         placed.totals(),
                         "guest changed her mind",
                         placed.menuRevision()),
+                new OrderEvent.OrderDiscounted(
+                        placed.order(),
+                        3,
+                        new Discount(Discount.Kind.STAFF_MEAL, 0, 50_000, "Theo's break"),
+                        new Totals(2790, 1395, 115, false, 1510)),
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),

@@ -43,9 +43,6 @@ public final class Limits {
     /** Different notes, and different coins, that a stand may have. */
     public static final int CASH_UNITS_MAX = 20;
 
-    /** Tills open at once. */
-    public static final int TILLS_MAX = 20;
-
     /** The menu file, in bytes. */
     public static final int MENU_BYTES_MAX = 1_048_576;
 

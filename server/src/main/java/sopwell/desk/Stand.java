@@ -16,6 +16,8 @@ import sopwell.orders.Order;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.Orders;
 import sopwell.orders.StandSettings;
+import sopwell.till.Till;
+import sopwell.till.TillEvent;
 
 /**
  * Everything that is known of the stand's open day. Built by {@link #apply} alone, so that the same
@@ -26,6 +28,7 @@ public final class Stand {
     private final Orders orders = new Orders();
     private final Map<String, Menu> menus = new HashMap<>();
     private final Kitchen kitchen = new Kitchen(this::menuOf);
+    private final Till till = new Till();
     private Menu menu;
     private long seq;
     private long atMs;
@@ -40,10 +43,13 @@ public final class Stand {
         Event event = recorded.event();
         if (event instanceof OrderEvent orderEvent) {
             orders.apply(orderEvent, recorded.atMs());
+            till.apply(orderEvent);
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
             kitchen.apply(orderEvent, order, recorded.atMs());
         } else if (event instanceof KitchenEvent kitchenEvent) {
             kitchen.apply(kitchenEvent, recorded.atMs());
+        } else if (event instanceof TillEvent tillEvent) {
+            till.apply(tillEvent, recorded.atMs());
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
@@ -64,6 +70,10 @@ public final class Stand {
 
     public Kitchen kitchen() {
         return kitchen;
+    }
+
+    public Till till() {
+        return till;
     }
 
     /** Whether a menu was ever adopted; without one nothing can be sold. */

@@ -8,6 +8,7 @@ import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.till.TillEvent;
 
 /**
  * Turns events into their written form and back. Stateless, thread-safe.
@@ -80,6 +81,8 @@ final class EventCodec {
             OrderBodies.write(body, order);
         } else if (event instanceof KitchenEvent kitchen) {
             KitchenBodies.write(body, kitchen);
+        } else if (event instanceof TillEvent till) {
+            TillBodies.write(body, till);
         } else {
             MenuBodies.write(body, (MenuEvent) event);
         }
@@ -96,6 +99,12 @@ final class EventCodec {
             case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);
             case ORDER_HANDED -> OrderBodies.read(body, OrderEvent.Kind.HANDED);
             case ORDER_BROUGHT_BACK -> OrderBodies.read(body, OrderEvent.Kind.BROUGHT_BACK);
+            case ORDER_PAID -> TillBodies.read(body, TillEvent.Kind.PAID);
+            case ORDER_REFUNDED -> TillBodies.read(body, TillEvent.Kind.REFUNDED);
+            case TILL_OPENED -> TillBodies.read(body, TillEvent.Kind.OPENED);
+            case TILL_PAID_IN -> TillBodies.read(body, TillEvent.Kind.PAID_IN);
+            case TILL_PAID_OUT -> TillBodies.read(body, TillEvent.Kind.PAID_OUT);
+            case TILL_CLOSED -> TillBodies.read(body, TillEvent.Kind.CLOSED);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);

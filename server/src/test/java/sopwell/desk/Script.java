@@ -25,6 +25,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuReader;
+import sopwell.till.TillCommand;
 
 /**
  * A stand without a desk: commands are decided and applied one by one at a time of our choosing.
@@ -167,6 +168,16 @@ public final class Script {
     /** Decides and keeps. */
     public Decision decide(KitchenCommand command) {
         return decide(new StandCommand.ForKitchen(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(TillCommand command) {
+        return decide(new StandCommand.ForTill(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(TillCommand command) {
+        must(decide(command));
     }
 
     /** Decides and keeps; the command must be accepted. */

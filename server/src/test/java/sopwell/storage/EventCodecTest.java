@@ -19,12 +19,14 @@ import sopwell.menu.Selection;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
+import sopwell.till.TillEvent;
 
 class EventCodecTest {
     @Test
     void everyEventOfEveryFamilyHasAName() {
         List<Class<?>> happened = new ArrayList<>();
-        for (Class<?> family : List.of(OrderEvent.class, KitchenEvent.class, MenuEvent.class)) {
+        for (Class<?> family :
+                List.of(OrderEvent.class, KitchenEvent.class, TillEvent.class, MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();

@@ -14,11 +14,16 @@ import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
 import sopwell.menu.Selection;
+import sopwell.money.CashCount;
+import sopwell.money.CashUnit;
 import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Quote;
+import sopwell.till.Means;
+import sopwell.till.Payment;
+import sopwell.till.TillEvent;
 
 /** Events, entries and files for the tests of this package. */
 final class Samples {
@@ -145,6 +150,24 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new TillEvent.OrderPaid(
+                        placed.order(),
+                        "Inés",
+                        Means.CASH,
+                        new Payment(1508, 200, 2, 2000, 290),
+                        2),
+                new TillEvent.OrderRefunded(
+                        placed.order(), "Inés", Means.CARD, 500, -2, 100, "cold", -8),
+                new TillEvent.TillOpened("Inés", 10_000),
+                new TillEvent.PaidIn("Inés", 2_000, "coins from the bank"),
+                new TillEvent.PaidOut("Inés", 1_250, "ice"),
+                new TillEvent.TillClosed(
+                        "Inés",
+                        12_345,
+                        12_325,
+                        List.of(
+                                new CashCount(new CashUnit(10_000, true), 1),
+                                new CashCount(new CashUnit(25, false), 93))),
                 new KitchenEvent.PartStarted(part),
                 new KitchenEvent.PartUp(part),
                 new KitchenEvent.PartBroughtBack(part),

@@ -101,7 +101,8 @@ class BoardsTest {
         Order first = script.place("beef");
         Order second = script.place("fries");
         script.allUp(first);
-        CounterBoard board = OrderBoards.counter(stand().orders(), stand().kitchen());
+        CounterBoard board =
+                OrderBoards.counter(stand().orders(), stand().till(), stand().kitchen());
         assertEquals(
                 List.of(second.number(), first.number()),
                 board.rows().stream().map(CounterRow::number).toList());
@@ -118,7 +119,8 @@ class BoardsTest {
     }
 
     private PassBoard pass() {
-        return OrderBoards.pass(stand().orders(), stand().kitchen(), stand()::menuOf);
+        return OrderBoards.pass(
+                stand().orders(), stand().till(), stand().kitchen(), stand()::menuOf);
     }
 
     private Stand stand() {

@@ -31,6 +31,8 @@ public final class Assets {
                     "css/words.css",
                     "css/orders.css",
                     "css/home.css",
+                    "css/pay.css",
+                    "css/till.css",
                     "css/mix.css",
                     "js/server-clock.js",
                     "js/send.js",
@@ -41,6 +43,8 @@ public final class Assets {
                     "js/board-keys.js",
                     "js/call-line.js",
                     "js/word-board.js",
+                    "js/pay.js",
+                    "js/count.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 

@@ -11,6 +11,7 @@ import sopwell.call.Reading;
 import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
+import sopwell.money.CardNumber;
 import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.Asked;
@@ -40,6 +41,9 @@ final class CounterReading {
      * @param pressed whether it is to be placed now, so that what is unfinished is a fault
      */
     ReadingView view(String text, boolean pressed, T t) throws PageHandling.Interrupted {
+        if (CardNumber.isIn(text)) {
+            return withCard(t);
+        }
         CallParser parser = context.parser().get();
         Menu menu = parser.menu();
         Reading reading = parser.read(text);
@@ -68,6 +72,13 @@ final class CounterReading {
                 reading.refusal().flatMap(refusal -> fault(text, refusal, pressed, t)),
                 Words.live(reading.live()),
                 !reading.live().item().isEmpty());
+    }
+
+    /** A call with a card's number in it is not read, and the number does not come back. */
+    private static ReadingView withCard(T t) {
+        ReadingView.Fault fault =
+                new ReadingView.Fault(PageHandling.cardSentence(t), false, List.of(), List.of());
+        return new ReadingView(List.of(), "", "", "", "", Optional.of(fault), List.of(), false);
     }
 
     private Quote quote(Menu menu, List<OrderLine> lines) throws PageHandling.Interrupted {

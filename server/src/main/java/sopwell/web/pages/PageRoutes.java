@@ -28,6 +28,8 @@ public final class PageRoutes {
         routes.get("/static/*", files(context.assets()));
         new BoardRoutes(context, handling).add(routes);
         new CounterRoutes(context, handling).add(routes);
+        new PayRoutes(context, handling).add(routes);
+        new TillRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
     }
 

@@ -3,6 +3,7 @@ package sopwell.desk;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
 
 /** Everything that can be asked of the desk. */
 public sealed interface StandCommand {
@@ -10,6 +11,7 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        OUT,
         MENU
     }
 
@@ -29,6 +31,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.KITCHEN;
+        }
+    }
+
+    /** Something about what is out. */
+    record ForOuts(OutCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.OUT;
         }
     }
 

@@ -8,6 +8,7 @@ import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.orders.Decision;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderRules;
+import sopwell.orders.OutRules;
 import sopwell.orders.Refusal;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
@@ -22,6 +23,12 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForKitchen) command).command());
+            case OUT ->
+                    OutRules.decide(
+                            stand.outs(),
+                            stand.orders(),
+                            ((StandCommand.ForOuts) command).command(),
+                            stand.deciding(nowMs));
             case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
         };
     }

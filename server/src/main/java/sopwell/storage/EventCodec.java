@@ -8,6 +8,7 @@ import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OutEvent;
 
 /**
  * Turns events into their written form and back. Stateless, thread-safe.
@@ -80,6 +81,8 @@ final class EventCodec {
             OrderBodies.write(body, order);
         } else if (event instanceof KitchenEvent kitchen) {
             KitchenBodies.write(body, kitchen);
+        } else if (event instanceof OutEvent out) {
+            OutBodies.write(body, out);
         } else {
             MenuBodies.write(body, (MenuEvent) event);
         }
@@ -95,6 +98,8 @@ final class EventCodec {
             case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);
             case ORDER_HANDED -> OrderBodies.read(body, OrderEvent.Kind.HANDED);
             case ORDER_BROUGHT_BACK -> OrderBodies.read(body, OrderEvent.Kind.BROUGHT_BACK);
+            case OUT_MARKED -> OutBodies.read(body, OutEvent.Kind.MARKED);
+            case OUT_LIFTED -> OutBodies.read(body, OutEvent.Kind.LIFTED);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);

@@ -9,6 +9,7 @@ import sopwell.kitchen.KitchenEvent;
 import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OutEvent;
 
 /**
  * The frozen name of every event, and the newest version of its written form. A name or a version
@@ -23,6 +24,8 @@ enum EventName {
     ORDER_VOIDED("order-voided", 1, OrderEvent.OrderVoided.class),
     ORDER_HANDED("order-handed", 1, OrderEvent.OrderHanded.class),
     ORDER_BROUGHT_BACK("order-brought-back", 1, OrderEvent.OrderBroughtBack.class),
+    OUT_MARKED("out-marked", 1, OutEvent.OutMarked.class),
+    OUT_LIFTED("out-lifted", 1, OutEvent.OutLifted.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),

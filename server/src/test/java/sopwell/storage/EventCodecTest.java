@@ -16,12 +16,14 @@ import sopwell.log.LogFault;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OutEvent;
 
 class EventCodecTest {
     @Test
     void everyEventOfEveryFamilyHasAName() {
         List<Class<?>> happened = new ArrayList<>();
-        for (Class<?> family : List.of(OrderEvent.class, KitchenEvent.class, MenuEvent.class)) {
+        for (Class<?> family :
+                List.of(OrderEvent.class, OutEvent.class, KitchenEvent.class, MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();

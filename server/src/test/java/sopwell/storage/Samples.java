@@ -13,10 +13,12 @@ import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
+import sopwell.menu.Out;
 import sopwell.menu.Selection;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
+import sopwell.orders.OutEvent;
 import sopwell.orders.Quote;
 
 /** Events, entries and files for the tests of this package. */
@@ -136,6 +138,8 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
+                new OutEvent.OutLifted(Out.option("provolone"), true),
                 new KitchenEvent.PartStarted(part),
                 new KitchenEvent.PartUp(part),
                 new KitchenEvent.PartBroughtBack(part),

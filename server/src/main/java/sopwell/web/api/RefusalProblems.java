@@ -27,13 +27,20 @@ public final class RefusalProblems {
                     TEXT_TOO_LONG,
                     TEXT_UNCLEAR,
                     REASON_MISSING,
-                    NOT_TODAY ->
+                    NOT_TODAY,
+                    NOT_ON_MENU,
+                    LEFT_RANGE,
+                    MINUTES_RANGE ->
                     422;
             case DAY_CLOSED,
                     NO_DAY_OPEN,
                     ORDERS_OPEN,
                     STALE_VERSION,
                     MENU_CHANGED,
+                    OUT,
+                    TOO_FEW_LEFT,
+                    NOT_OUT,
+                    TOO_MANY_OUT,
                     NUMBERS_USED_UP,
                     ORDER_VOID,
                     ORDER_HANDED,

@@ -32,7 +32,13 @@ final class OutApi {
                 .ask(
                         stand -> {
                             List<Shortage> all = stand.outs().all();
-                            return Reply.json(200, json -> list(json, all));
+                            return Reply.json(
+                                    200,
+                                    json -> {
+                                        json.writeStartObject();
+                                        list(json, all);
+                                        json.writeEndObject();
+                                    });
                         });
     }
 
@@ -67,8 +73,8 @@ final class OutApi {
         return out.get();
     }
 
-    private static void list(JsonGenerator json, List<Shortage> all) throws IOException {
-        json.writeStartObject();
+    /** The field {@code outs}. */
+    static void list(JsonGenerator json, List<Shortage> all) throws IOException {
         json.writeArrayFieldStart("outs");
         for (Shortage shortage : all) {
             json.writeStartObject();
@@ -76,7 +82,6 @@ final class OutApi {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeEndObject();
     }
 
     private static Reply done(Recorded recorded) {

@@ -30,6 +30,7 @@ public final class Assets {
                     "css/counter.css",
                     "css/words.css",
                     "css/orders.css",
+                    "css/outs.css",
                     "css/home.css",
                     "css/mix.css",
                     "js/server-clock.js",
@@ -41,6 +42,7 @@ public final class Assets {
                     "js/board-keys.js",
                     "js/call-line.js",
                     "js/word-board.js",
+                    "js/outs.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 

@@ -49,6 +49,15 @@ public final class Limits {
     /** A price of one item or modifier, in cents. */
     public static final long PRICE_CENTS_MAX = 100_000_000L;
 
+    /** An amount paid, handed over, given back, or put into a till, in cents. */
+    public static final long AMOUNT_CENTS_MAX = 1_000_000_000L;
+
+    /** How many of one note or coin a till may hold. */
+    public static final long CASH_PIECES_MAX = 100_000;
+
+    /** Different notes, and different coins, that a stand may have. */
+    public static final int CASH_UNITS_MAX = 20;
+
     /** The menu file, in bytes. */
     public static final int MENU_BYTES_MAX = 1_048_576;
 

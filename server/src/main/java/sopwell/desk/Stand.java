@@ -21,6 +21,8 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.Outs;
 import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
+import sopwell.till.Till;
+import sopwell.till.TillEvent;
 
 /**
  * Everything that is known of the stand's open day. Built by {@link #apply} alone, so that the same
@@ -31,6 +33,7 @@ public final class Stand {
     private final Orders orders = new Orders();
     private final Map<String, Menu> menus = new HashMap<>();
     private final Kitchen kitchen = new Kitchen(this::menuOf);
+    private final Till till = new Till();
     private Menu menu;
     private final Outs outs = new Outs();
     private Selling selling;
@@ -48,6 +51,7 @@ public final class Stand {
         if (event instanceof OrderEvent orderEvent) {
             List<OrderLine> before = lines(orderEvent);
             orders.apply(orderEvent, recorded.atMs());
+            till.apply(orderEvent);
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
             outs.apply(orderEvent, before, lines(orderEvent));
             kitchen.apply(orderEvent, order, recorded.atMs());
@@ -55,6 +59,8 @@ public final class Stand {
             kitchen.apply(kitchenEvent, recorded.atMs());
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
+        } else if (event instanceof TillEvent tillEvent) {
+            till.apply(tillEvent, recorded.atMs());
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
@@ -96,6 +102,10 @@ public final class Stand {
 
     public Kitchen kitchen() {
         return kitchen;
+    }
+
+    public Till till() {
+        return till;
     }
 
     /** Whether a menu was ever adopted; without one nothing can be sold. */

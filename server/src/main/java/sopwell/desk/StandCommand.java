@@ -4,6 +4,7 @@ import sopwell.kitchen.KitchenCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
+import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
 public sealed interface StandCommand {
@@ -12,6 +13,7 @@ public sealed interface StandCommand {
         ORDER,
         KITCHEN,
         OUT,
+        TILL,
         MENU
     }
 
@@ -39,6 +41,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.OUT;
+        }
+    }
+
+    /** Something about money. */
+    record ForTill(TillCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.TILL;
         }
     }
 

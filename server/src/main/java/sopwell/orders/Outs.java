@@ -44,7 +44,7 @@ public final class Outs {
                     shortages.replaceAll(
                             (out, shortage) ->
                                     shortage.less(ordered(out, after) - ordered(out, before)));
-            case HANDED, BROUGHT_BACK -> {}
+            case DISCOUNTED, HANDED, BROUGHT_BACK -> {}
         }
     }
 

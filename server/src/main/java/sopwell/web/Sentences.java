@@ -32,12 +32,17 @@ final class Sentences {
             case MENU_CHANGED -> t.of(key, args.stream().map(this::item).toArray());
             case NOT_TODAY -> t.of(key, item(arg(args, 0)), days(arg(args, 1)));
             case TEXT_TOO_LONG -> t.of(key, field(arg(args, 0)), arg(args, 1));
-            case TEXT_UNCLEAR -> t.of(key, field(arg(args, 0)));
+            case TEXT_UNCLEAR, CARD_NUMBER -> t.of(key, field(arg(args, 0)));
             case OUT -> t.of(key, out(arg(args, 0)), near(args, 1));
             case TOO_FEW_LEFT ->
                     t.of(key, out(arg(args, 0)), arg(args, 1), arg(args, 2), near(args, 3));
             case NOT_ON_MENU, NOT_OUT -> t.of(key, out(arg(args, 0)));
             case NOT_WHOLE -> notWhole(key, args);
+            case DISCOUNT_TOO_LARGE, TILL_SHORT -> t.of(key, arg(args, 0), money(args, 1));
+            case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
+            case MORE_THAN_DUE, TENDERED_SHORT -> t.of(key, money(args, 0), money(args, 1));
+            case MORE_THAN_PAID ->
+                    t.of(key, arg(args, 0), t.get("means." + arg(args, 2)), money(args, 1));
             case UNKNOWN_ORDER,
                     DAY_CLOSED,
                     NO_DAY_OPEN,
@@ -63,7 +68,15 @@ final class Sentences {
                     ALREADY_STARTED,
                     ALREADY_UP,
                     NOT_UP,
-                    NOTHING_TO_BRING_BACK ->
+                    NOTHING_TO_BRING_BACK,
+                    NOTHING_DUE,
+                    CASHIER_MISSING,
+                    TILL_OPEN,
+                    TILL_NOT_OPEN,
+                    NO_TILL_OPEN,
+                    WHICH_TILL,
+                    TILLS_OPEN,
+                    COUNT_WRONG ->
                     t.of(key, args.toArray());
         };
     }
@@ -102,6 +115,10 @@ final class Sentences {
         }
         List<String> names = args.subList(from, args.size()).stream().map(this::out).toList();
         return " " + t.of("refusal.near", t.list(names));
+    }
+
+    private String money(List<String> args, int place) {
+        return t.money(Long.parseLong(arg(args, place)));
     }
 
     private String item(String id) {

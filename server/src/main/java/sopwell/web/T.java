@@ -14,6 +14,7 @@ import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
 import sopwell.menu.Out;
+import sopwell.money.CardNumber;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
 
@@ -74,10 +75,15 @@ public final class T {
                 return out.append(text, at, text.length()).toString();
             }
             int place = Integer.parseInt(text.substring(open + 1, close));
-            out.append(text, at, open).append(place < args.length ? args[place] : "");
+            out.append(text, at, open).append(place < args.length ? shown(args[place]) : "");
             at = close + 1;
         }
         return out.toString();
+    }
+
+    /** What somebody typed may come back to them in a sentence, but never a card's number. */
+    private static Object shown(Object arg) {
+        return arg instanceof String text ? CardNumber.hidden(text) : arg;
     }
 
     /** The text of one of several keys that begin alike, such as a theme's name. */

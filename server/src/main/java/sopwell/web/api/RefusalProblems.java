@@ -26,11 +26,19 @@ public final class RefusalProblems {
                     QUANTITY,
                     TEXT_TOO_LONG,
                     TEXT_UNCLEAR,
+                    CARD_NUMBER,
                     REASON_MISSING,
                     NOT_TODAY,
                     NOT_ON_MENU,
                     LEFT_RANGE,
-                    MINUTES_RANGE ->
+                    MINUTES_RANGE,
+                    DISCOUNT_TOO_LARGE,
+                    AMOUNT_WRONG,
+                    TENDERED_SHORT,
+                    NOT_IN_CASH,
+                    CASHIER_MISSING,
+                    UNKNOWN_UNIT,
+                    COUNT_WRONG ->
                     422;
             case DAY_CLOSED,
                     NO_DAY_OPEN,
@@ -54,7 +62,16 @@ public final class RefusalProblems {
                     ALREADY_STARTED,
                     ALREADY_UP,
                     NOT_UP,
-                    NOTHING_TO_BRING_BACK ->
+                    NOTHING_TO_BRING_BACK,
+                    NOTHING_DUE,
+                    MORE_THAN_DUE,
+                    MORE_THAN_PAID,
+                    TILL_SHORT,
+                    TILL_OPEN,
+                    TILL_NOT_OPEN,
+                    NO_TILL_OPEN,
+                    WHICH_TILL,
+                    TILLS_OPEN ->
                     409;
         };
     }

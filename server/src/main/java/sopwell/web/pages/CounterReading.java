@@ -11,11 +11,12 @@ import sopwell.call.Reading;
 import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
-import sopwell.menu.Pricing;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.Asked;
 import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
+import sopwell.orders.OrderRules;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
 import sopwell.web.T;
@@ -49,9 +50,10 @@ final class CounterReading {
         List<ReadingView.Line> lines = new ArrayList<>();
         List<OrderLine> priced = new ArrayList<>();
         for (CallLine line : reading.lines()) {
-            long each = Pricing.unitCents(menu, line.selection());
             OrderLine order =
-                    new OrderLine(priced.size() + 1, line.quantity(), line.selection(), each);
+                    OrderLine.priced(
+                            menu, priced.size() + 1, new Asked(line.quantity(), line.selection()));
+            long each = order.unitCents();
             priced.add(order);
             lines.add(
                     new ReadingView.Line(
@@ -59,10 +61,7 @@ final class CounterReading {
                             line.quantity() == 1 ? "" : t.of("counter.each", t.money(each)),
                             t.money(order.cents())));
         }
-        Totals totals =
-                Totals.of(
-                        priced.stream().mapToLong(OrderLine::cents).sum(),
-                        context.settings().tax());
+        Totals totals = OrderRules.totals(priced, Discount.NONE, context.settings().tax());
         boolean none = priced.isEmpty();
         Said said = said(menu, priced, asked(reading), edited);
         return new ReadingView(

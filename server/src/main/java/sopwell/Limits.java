@@ -4,6 +4,21 @@ package sopwell;
 public final class Limits {
     private Limits() {}
 
+    /** Pieces left of something that is counted. */
+    public static final int OUT_LEFT_MAX = 9_999;
+
+    /** For how long something is out, in minutes: a day. */
+    public static final int OUT_MINUTES_MAX = 1_440;
+
+    /** How often the stand looks whether a day or an out is over, in seconds. */
+    public static final long TICK_SECONDS = 10;
+
+    /** Things named as near to what is out. */
+    public static final int NEAR_MAX = 3;
+
+    /** Things that are out or counted at once. */
+    public static final int OUTS_MAX = 200;
+
     /** A call line, in characters: the longest forty lines that a menu of usual words can say. */
     public static final int CALL_CHARS_MAX = 8_000;
 

@@ -3,6 +3,7 @@ package sopwell.desk;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
 import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
@@ -11,6 +12,7 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        OUT,
         TILL,
         MENU
     }
@@ -31,6 +33,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.KITCHEN;
+        }
+    }
+
+    /** Something about what is out. */
+    record ForOuts(OutCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.OUT;
         }
     }
 

@@ -8,6 +8,7 @@ import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.orders.Decision;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderRules;
+import sopwell.orders.OutRules;
 import sopwell.orders.Refusal;
 import sopwell.till.TillRules;
 
@@ -23,6 +24,12 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForKitchen) command).command());
+            case OUT ->
+                    OutRules.decide(
+                            stand.outs(),
+                            stand.orders(),
+                            ((StandCommand.ForOuts) command).command(),
+                            stand.deciding(nowMs));
             case TILL ->
                     TillRules.decide(
                             stand.till(),

@@ -53,7 +53,7 @@ public final class OrderRules {
 
     private static Decision place(Orders orders, OrderCommand.Place place, Deciding with) {
         Optional<Refusal> fault =
-                Texts.name(place.name()).or(() -> linesFault(place.lines(), with));
+                Texts.name(place.name()).or(() -> linesFault(List.of(), place.lines(), with));
         if (fault.isPresent()) {
             return new Decision(List.of(), fault);
         }
@@ -85,7 +85,7 @@ public final class OrderRules {
                 staleVersion(order, change.version())
                         .or(() -> Texts.name(change.name()))
                         .or(() -> Texts.reason(change.reason()))
-                        .or(() -> linesFault(change.lines(), with));
+                        .or(() -> linesFault(order.lines(), change.lines(), with));
         if (fault.isPresent()) {
             return new Decision(List.of(), fault);
         }
@@ -222,7 +222,9 @@ public final class OrderRules {
                 : Optional.of(Refusal.of(Reason.STALE_VERSION, version, order.version()));
     }
 
-    private static Optional<Refusal> linesFault(List<Asked> lines, Deciding with) {
+    /** Why an order can't have these lines; what it had before is taken already. */
+    private static Optional<Refusal> linesFault(
+            List<OrderLine> before, List<Asked> lines, Deciding with) {
         if (lines.isEmpty()) {
             return Optional.of(Refusal.of(Reason.NO_LINES));
         }
@@ -235,7 +237,7 @@ public final class OrderRules {
                 return Optional.of(
                         Refusal.of(Reason.QUANTITY, line.quantity(), Limits.LINE_QUANTITY_MAX));
             }
-            if (!with.sold().test(line.selection())) {
+            if (!with.selling().isOnMenu(line.selection())) {
                 return Optional.of(Refusal.of(Reason.MENU_CHANGED, line.selection().item()));
             }
             Item item = with.menu().item(line.selection().item());
@@ -245,7 +247,7 @@ public final class OrderRules {
                 return Optional.of(Refusal.of(Reason.NOT_TODAY, item.id(), String.join(",", days)));
             }
         }
-        return Optional.empty();
+        return with.selling().shortage(before, lines, with.nowMs());
     }
 
     private static DayOfWeek today(Deciding with) {

@@ -18,6 +18,22 @@ public enum Reason {
     MENU_CHANGED,
     /** A line's item is not sold today; args: item, weekdays. */
     NOT_TODAY,
+    /** Something of it is out; args: what, see {@link sopwell.menu.Out}, then what is near. */
+    OUT,
+    /**
+     * Fewer are left than are asked for; args: what, how many left, how many more, what is near.
+     */
+    TOO_FEW_LEFT,
+    /** What is to be marked out is not on the menu; args: what. */
+    NOT_ON_MENU,
+    /** It is not out, so it can't be back; args: what. */
+    NOT_OUT,
+    /** So many can't be left; args: how many, limit. */
+    LEFT_RANGE,
+    /** Nothing is out for so long; args: minutes, limit. */
+    MINUTES_RANGE,
+    /** No more can be out at once; args: limit. */
+    TOO_MANY_OUT,
     /** An order needs a line. */
     NO_LINES,
     /** More lines than an order may have; args: lines, limit. */

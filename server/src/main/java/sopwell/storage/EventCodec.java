@@ -8,6 +8,7 @@ import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OutEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -81,6 +82,8 @@ final class EventCodec {
             OrderBodies.write(body, order);
         } else if (event instanceof KitchenEvent kitchen) {
             KitchenBodies.write(body, kitchen);
+        } else if (event instanceof OutEvent out) {
+            OutBodies.write(body, out);
         } else if (event instanceof TillEvent till) {
             TillBodies.write(body, till);
         } else {
@@ -99,6 +102,8 @@ final class EventCodec {
             case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);
             case ORDER_HANDED -> OrderBodies.read(body, OrderEvent.Kind.HANDED);
             case ORDER_BROUGHT_BACK -> OrderBodies.read(body, OrderEvent.Kind.BROUGHT_BACK);
+            case OUT_MARKED -> OutBodies.read(body, OutEvent.Kind.MARKED);
+            case OUT_LIFTED -> OutBodies.read(body, OutEvent.Kind.LIFTED);
             case ORDER_PAID -> TillBodies.read(body, TillEvent.Kind.PAID);
             case ORDER_REFUNDED -> TillBodies.read(body, TillEvent.Kind.REFUNDED);
             case TILL_OPENED -> TillBodies.read(body, TillEvent.Kind.OPENED);

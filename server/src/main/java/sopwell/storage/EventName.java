@@ -9,6 +9,7 @@ import sopwell.kitchen.KitchenEvent;
 import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OutEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -25,6 +26,8 @@ enum EventName {
     ORDER_VOIDED("order-voided", 1, OrderEvent.OrderVoided.class),
     ORDER_HANDED("order-handed", 1, OrderEvent.OrderHanded.class),
     ORDER_BROUGHT_BACK("order-brought-back", 1, OrderEvent.OrderBroughtBack.class),
+    OUT_MARKED("out-marked", 1, OutEvent.OutMarked.class),
+    OUT_LIFTED("out-lifted", 1, OutEvent.OutLifted.class),
     ORDER_PAID("order-paid", 1, TillEvent.OrderPaid.class),
     ORDER_REFUNDED("order-refunded", 1, TillEvent.OrderRefunded.class),
     TILL_OPENED("till-opened", 1, TillEvent.TillOpened.class),

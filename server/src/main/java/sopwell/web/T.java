@@ -9,9 +9,11 @@ import java.util.Locale;
 import java.util.Map;
 import sopwell.Check;
 import sopwell.call.CallRefusal;
+import sopwell.menu.Item;
 import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
+import sopwell.menu.Out;
 import sopwell.money.CardNumber;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
@@ -138,6 +140,19 @@ public final class T {
         }
         int last = names.size() - 1;
         return String.join(", ", names.subList(0, last)) + get("list.and") + names.get(last);
+    }
+
+    /** What a menu calls something that is out; it must be on that menu. */
+    public String name(Out out, Menu menu) {
+        return switch (out.kind()) {
+            case ITEM -> local(menu.item(out.item()).name());
+            case OPTION -> local(menu.option(out.id()).name());
+            case SIZE -> {
+                Item item = menu.item(out.item());
+                String size = local(item.size(out.id()).orElseThrow().name());
+                yield under("out", "size", size, local(item.name()));
+            }
+        };
     }
 
     /** What is wrong with a command, and what would be right; with the menu's own names. */

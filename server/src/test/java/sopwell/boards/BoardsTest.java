@@ -102,7 +102,8 @@ class BoardsTest {
         Order second = script.place("fries");
         script.allUp(first);
         CounterBoard board =
-                OrderBoards.counter(stand().orders(), stand().till(), stand().kitchen());
+                OrderBoards.counter(
+                        stand().orders(), stand().till(), stand().kitchen(), stand().outs());
         assertEquals(
                 List.of(second.number(), first.number()),
                 board.rows().stream().map(CounterRow::number).toList());

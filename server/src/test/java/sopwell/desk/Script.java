@@ -22,6 +22,7 @@ import sopwell.orders.Asked;
 import sopwell.orders.Decision;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuReader;
@@ -168,6 +169,16 @@ public final class Script {
     /** Decides and keeps. */
     public Decision decide(KitchenCommand command) {
         return decide(new StandCommand.ForKitchen(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(OutCommand command) {
+        return decide(new StandCommand.ForOuts(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(OutCommand command) {
+        must(decide(command));
     }
 
     /** Decides and keeps. */

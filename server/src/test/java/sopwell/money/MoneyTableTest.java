@@ -79,7 +79,7 @@ class MoneyTableTest {
                         Rounding.valueOf(rule.get(2).toUpperCase(Locale.ROOT).replace('-', '_')),
                         rule.get(3).equals("in"));
         List<Bill.Line> lines =
-                Stream.of(given.get(1).split(" "))
+                Stream.of(given.get(1).split(" ", -1))
                         .map(
                                 line ->
                                         new Bill.Line(
@@ -117,7 +117,7 @@ class MoneyTableTest {
     }
 
     private static long[] numbers(String written) {
-        return Stream.of(written.split(" ")).mapToLong(Long::parseLong).toArray();
+        return Stream.of(written.split(" ", -1)).mapToLong(Long::parseLong).toArray();
     }
 
     private static String written(Stream<String> parts) {

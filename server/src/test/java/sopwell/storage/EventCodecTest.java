@@ -19,6 +19,7 @@ import sopwell.menu.Selection;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
+import sopwell.orders.OutEvent;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {
@@ -26,7 +27,12 @@ class EventCodecTest {
     void everyEventOfEveryFamilyHasAName() {
         List<Class<?>> happened = new ArrayList<>();
         for (Class<?> family :
-                List.of(OrderEvent.class, KitchenEvent.class, TillEvent.class, MenuEvent.class)) {
+                List.of(
+                        OrderEvent.class,
+                        OutEvent.class,
+                        KitchenEvent.class,
+                        TillEvent.class,
+                        MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();

@@ -13,6 +13,7 @@ import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
+import sopwell.menu.Out;
 import sopwell.menu.Selection;
 import sopwell.money.CashCount;
 import sopwell.money.CashUnit;
@@ -20,6 +21,7 @@ import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
+import sopwell.orders.OutEvent;
 import sopwell.orders.Quote;
 import sopwell.till.Means;
 import sopwell.till.Payment;
@@ -150,6 +152,8 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
+                new OutEvent.OutLifted(Out.option("provolone"), true),
                 new TillEvent.OrderPaid(
                         placed.order(),
                         "Inés",

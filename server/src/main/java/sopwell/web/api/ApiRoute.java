@@ -19,6 +19,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             PartApi parts,
             DayApi days,
             TillApi till,
+            OutApi outs,
             StandApi stand) {
         static Handlers of(ApiContext context) {
             DayApi days = new DayApi(context);
@@ -29,6 +30,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
                     new PartApi(context),
                     days,
                     new TillApi(context, days),
+                    new OutApi(context),
                     new StandApi(context));
         }
     }

@@ -207,7 +207,7 @@ public final class BoardHub implements AutoCloseable {
                     new LiveBoard(
                             name,
                             epoch,
-                            s -> OrderBoards.counter(s.orders(), s.till(), s.kitchen()));
+                            s -> OrderBoards.counter(s.orders(), s.till(), s.kitchen(), s.outs()));
             default -> {
                 Digits digits = new Digits();
                 yield new LiveBoard(

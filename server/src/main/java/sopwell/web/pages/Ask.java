@@ -38,7 +38,7 @@ record Ask(
     static final String CASHIER = "cashier";
 
     /** A form of the counter: its call in percent escapes, a name, a reason, and small fields. */
-    static final int BODY_BYTES_MAX = 12 * Limits.CALL_CHARS_MAX;
+    static final int BODY_BYTES_MAX = (int) Limits.BODY_BYTES_MAX;
 
     static Ask read(HttpServerExchange exchange, Screen screen) throws IOException {
         byte[] body = body(exchange);

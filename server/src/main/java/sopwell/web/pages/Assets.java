@@ -30,6 +30,7 @@ public final class Assets {
                     "css/counter.css",
                     "css/words.css",
                     "css/orders.css",
+                    "css/outs.css",
                     "css/home.css",
                     "css/pay.css",
                     "css/till.css",
@@ -45,6 +46,7 @@ public final class Assets {
                     "js/word-board.js",
                     "js/pay.js",
                     "js/count.js",
+                    "js/outs.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 

@@ -30,6 +30,7 @@ public final class PageRoutes {
         new CounterRoutes(context, handling).add(routes);
         new PayRoutes(context, handling).add(routes);
         new TillRoutes(context, handling).add(routes);
+        new OutRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
     }
 

@@ -1,12 +1,8 @@
 // Every change carries a key of its own, so that it is done once however often it arrives; and a
 // press that got no answer says so.
-const body = document.body;
+import { newKey } from './keys.js';
 
-// randomUUID needs a secure context, which a stand's plain http is not.
-function newKey() {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
+const body = document.body;
 
 function say(target, text) {
   target.textContent = text;

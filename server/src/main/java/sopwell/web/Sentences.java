@@ -47,6 +47,7 @@ final class Sentences {
                     DAY_CLOSED,
                     NO_DAY_OPEN,
                     ORDERS_OPEN,
+                    UNKNOWN_PAPER,
                     UNKNOWN_PART,
                     STALE_VERSION,
                     LEFT_RANGE,

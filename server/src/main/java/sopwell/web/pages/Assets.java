@@ -31,6 +31,8 @@ public final class Assets {
                     "css/words.css",
                     "css/orders.css",
                     "css/outs.css",
+                    "css/day-orders.css",
+                    "css/paper.css",
                     "css/home.css",
                     "css/mix.css",
                     "js/server-clock.js",
@@ -43,6 +45,9 @@ public final class Assets {
                     "js/call-line.js",
                     "js/word-board.js",
                     "js/outs.js",
+                    "js/keys.js",
+                    "js/again.js",
+                    "js/paper.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 

@@ -9,6 +9,7 @@ import sopwell.orders.OrderLine;
  *
  * @param order the order's id
  * @param version what an edit must name
+ * @param dueCents what is due on it; negative when money is due back
  * @param menuRevision the menu that the lines' words come from
  * @param placedAtMs milliseconds since 1970-01-01 UTC
  */
@@ -21,6 +22,7 @@ public record CounterRow(
         OrderStage stage,
         List<OrderLine> lines,
         long totalCents,
+        long dueCents,
         String menuRevision,
         long placedAtMs)
         implements Row {

@@ -63,6 +63,11 @@ public final class Fields {
         return node.intValue();
     }
 
+    /** A whole number, or what is meant when the field is not there. */
+    public int number(String field, int otherwise) throws BadJson {
+        return has(field) ? number(field) : otherwise;
+    }
+
     /** True or false, or what is meant when the field is not there. */
     public boolean flag(String field, boolean otherwise) throws BadJson {
         Optional<JsonNode> node = node(field);

@@ -11,6 +11,7 @@ import sopwell.call.Reading;
 import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
+import sopwell.money.CardNumber;
 import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.Asked;
@@ -44,6 +45,9 @@ final class CounterReading {
      */
     ReadingView view(String text, String edited, boolean pressed, T t)
             throws PageHandling.Interrupted {
+        if (CardNumber.isIn(text)) {
+            return withCard(t);
+        }
         CallParser parser = context.parser().get();
         Menu menu = parser.menu();
         Reading reading = parser.read(text);
@@ -78,6 +82,13 @@ final class CounterReading {
                                                 .map(r -> Shortfall.of(text, reading, r, menu, t))),
                 Words.live(reading.live()),
                 !reading.live().item().isEmpty());
+    }
+
+    /** A call with a card's number in it is not read, and the number does not come back. */
+    private static ReadingView withCard(T t) {
+        ReadingView.Fault fault =
+                new ReadingView.Fault(PageHandling.cardSentence(t), false, List.of(), List.of());
+        return new ReadingView(List.of(), "", "", "", "", Optional.of(fault), List.of(), false);
     }
 
     /** What the stand says to lines as things are now. */

@@ -10,6 +10,7 @@ import sopwell.call.CallParser;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
+import sopwell.till.DayReport;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
 
@@ -20,6 +21,7 @@ import sopwell.web.live.Frame;
  *     digits as the frames that follow it; empty for a name that is no board
  * @param parser reads calls by the menu in force; null before the first menu
  * @param days the mix of any date ({@link MixPageData#of}), empty when no day was opened on it
+ * @param reports the money of any date, empty when no day was opened on it
  * @param keys makes idempotency keys for forms; each call gives another one
  */
 public record PageContext(
@@ -33,4 +35,5 @@ public record PageContext(
         Function<String, CompletableFuture<Optional<Frame>>> boards,
         Supplier<CallParser> parser,
         Function<LocalDate, CompletableFuture<Optional<MixPageData>>> days,
+        Function<LocalDate, CompletableFuture<Optional<DayReport>>> reports,
         Supplier<String> keys) {}

@@ -75,6 +75,7 @@ final class StandRoutes {
                         pages,
                         hub::board,
                         () -> parser(follower.menu()),
+                        this::parserOf,
                         date -> askDay(date, MixPageData::of),
                         this::newKey));
         ApiRoutes.add(
@@ -115,6 +116,13 @@ final class StandRoutes {
             parser.set(known);
         }
         return known;
+    }
+
+    private Optional<CallParser> parserOf(String revision) {
+        Menu now = follower.menu();
+        return now != null && now.revision().equals(revision)
+                ? Optional.of(parser(now))
+                : menus.menu(revision).map(CallParser::new);
     }
 
     /** The newest day is at hand; an older one is read from the log, off the waiting threads. */

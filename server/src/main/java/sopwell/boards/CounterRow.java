@@ -10,7 +10,8 @@ import sopwell.orders.OrderLine;
  * @param order the order's id
  * @param version what an edit must name
  * @param menuRevision the menu that the lines' words come from
- * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
+ * @param atToldPrice whether its prices are those of an earlier menu, as its guest was told
  */
 public record CounterRow(
         String order,
@@ -22,7 +23,8 @@ public record CounterRow(
         List<OrderLine> lines,
         long totalCents,
         String menuRevision,
-        long placedAtMs)
+        long placedAtMs,
+        boolean atToldPrice)
         implements Row {
     public CounterRow {
         lines = List.copyOf(lines);

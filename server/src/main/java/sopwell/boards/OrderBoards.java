@@ -52,7 +52,8 @@ public final class OrderBoards {
                 order.lines(),
                 order.totals().totalCents(),
                 order.menuRevision(),
-                order.placedAtMs());
+                order.takenAtMs(),
+                order.isAtToldPrice());
     }
 
     private static PassRow passRow(Order order, Kitchen kitchen, Function<String, Menu> menus) {
@@ -77,7 +78,7 @@ public final class OrderBoards {
                 stage,
                 order.lines().stream().mapToInt(OrderLine::quantity).sum(),
                 parts,
-                order.placedAtMs(),
+                order.takenAtMs(),
                 wholeAtMs);
     }
 

@@ -14,7 +14,7 @@ import sopwell.menu.LocalText;
  * @param stage how far it is; {@link OrderStage#UP} means whole, {@link OrderStage#HANDED} that it
  *     can still be brought back
  * @param pieces how many pieces it has in all
- * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  * @param wholeAtMs when its last part came up, or 0
  */
 public record PassRow(

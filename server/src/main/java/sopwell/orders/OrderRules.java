@@ -52,7 +52,9 @@ public final class OrderRules {
 
     private static Decision place(Orders orders, OrderCommand.Place place, Deciding with) {
         Optional<Refusal> fault =
-                Texts.name(place.name()).or(() -> linesFault(place.lines(), with));
+                Texts.name(place.name())
+                        .or(() -> linesFault(place.lines(), with))
+                        .or(() -> Telling.fault(place, with));
         if (fault.isPresent()) {
             return new Decision(List.of(), fault);
         }
@@ -60,7 +62,8 @@ public final class OrderRules {
         if (slot.number().isEmpty()) {
             return Decision.refused(Reason.NUMBERS_USED_UP);
         }
-        List<OrderLine> lines = Edits.fresh(with.menu(), place.lines());
+        Menu prices = place.told().map(Told::menu).orElse(with.menu());
+        List<OrderLine> lines = Edits.fresh(prices, place.lines());
         OrderEvent.OrderPlaced placed =
                 new OrderEvent.OrderPlaced(
                         slot.order(),
@@ -71,7 +74,10 @@ public final class OrderRules {
                         totals(lines, with),
                         with.quoting().quote(lines),
                         with.menu().revision());
-        return Decision.accepted(placed).after(slot.before());
+        return Telling.event(slot.order(), place, with)
+                .map(told -> Decision.accepted(placed, told))
+                .orElseGet(() -> Decision.accepted(placed))
+                .after(slot.before());
     }
 
     private static Decision change(Orders orders, OrderCommand.Change change, Deciding with) {
@@ -214,12 +220,12 @@ public final class OrderRules {
     }
 
     /** Whether a menu makes exactly this; it may have changed since the call was read. */
-    private static boolean isOn(Menu menu, Selection selection) {
+    static boolean isOn(Menu menu, Selection selection) {
         Wish wish = Wishes.asked(menu, selection);
         return Wishes.fault(menu, wish).isEmpty() && Wishes.select(menu, wish).equals(selection);
     }
 
-    private static Totals totals(List<OrderLine> lines, Deciding with) {
+    static Totals totals(List<OrderLine> lines, Deciding with) {
         long subtotalCents = lines.stream().mapToLong(OrderLine::cents).reduce(0, Math::addExact);
         return Totals.of(subtotalCents, with.settings().tax());
     }

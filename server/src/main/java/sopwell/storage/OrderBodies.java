@@ -30,6 +30,12 @@ final class OrderBodies {
                 body.texts("leftOpen", closed.leftOpen());
             }
             case PLACED -> placed(body, (OrderEvent.OrderPlaced) event);
+            case TOLD -> {
+                OrderEvent.OrderTold told = (OrderEvent.OrderTold) event;
+                body.text("order", told.order());
+                body.textIfAny("menu", told.menuRevision());
+                body.number("takenAtMs", told.takenAtMs());
+            }
             case CHANGED -> changed(body, (OrderEvent.OrderChanged) event);
             case VOIDED -> {
                 OrderEvent.OrderVoided voided = (OrderEvent.OrderVoided) event;
@@ -57,6 +63,9 @@ final class OrderBodies {
                             body.flag("byCut"),
                             body.texts("leftOpen"));
             case PLACED -> placed(body);
+            case TOLD ->
+                    new OrderEvent.OrderTold(
+                            body.text("order"), body.textOr("menu"), body.number("takenAtMs"));
             case CHANGED -> changed(body);
             case VOIDED ->
                     new OrderEvent.OrderVoided(

@@ -2,11 +2,8 @@ package sopwell.web;
 
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import sopwell.call.CallRefusal;
-import sopwell.menu.Group;
 import sopwell.menu.Menu;
 import sopwell.orders.Refusal;
 
@@ -16,7 +13,7 @@ final class Sentences {
     private final Menu menu;
 
     /**
-     * @param menu names items, groups and stations; null when there is none, then ids stand
+     * @param menu names items and stations; null when there is none, then ids stand
      */
     Sentences(T t, Menu menu) {
         this.t = t;
@@ -30,6 +27,7 @@ final class Sentences {
             case MENU_CHANGED -> t.of(key, args.stream().map(this::item).toArray());
             case NOT_TODAY -> t.of(key, item(arg(args, 0)), days(arg(args, 1)));
             case TEXT_TOO_LONG -> t.of(key, field(arg(args, 0)), arg(args, 1));
+            case TOLD_PRICE -> t.of(key, money(arg(args, 0)), money(arg(args, 1)));
             case TEXT_UNCLEAR -> t.of(key, field(arg(args, 0)));
             case NOT_WHOLE -> notWhole(key, args);
             case UNKNOWN_ORDER,
@@ -37,6 +35,7 @@ final class Sentences {
                     NO_DAY_OPEN,
                     ORDERS_OPEN,
                     UNKNOWN_PART,
+                    TOLD_TIME,
                     STALE_VERSION,
                     NO_LINES,
                     TOO_MANY_LINES,
@@ -59,16 +58,6 @@ final class Sentences {
         };
     }
 
-    String of(CallRefusal refusal) {
-        List<String> args = new ArrayList<>(refusal.args());
-        switch (refusal.why()) {
-            case CLASH, TOO_MANY -> args.set(2, group(args.get(2)));
-            case TOO_FEW -> args.set(1, group(args.get(1)));
-            default -> {}
-        }
-        return t.of("call." + refusal.why().name(), args.toArray());
-    }
-
     private String notWhole(String key, List<String> args) {
         List<String> stations =
                 args.subList(Math.min(1, args.size()), args.size()).stream()
@@ -81,24 +70,16 @@ final class Sentences {
         return place < args.size() ? args.get(place) : "";
     }
 
+    private String money(String cents) {
+        return t.money(Long.parseLong(cents));
+    }
+
     private String item(String id) {
         return menu != null && menu.hasItem(id) ? t.local(menu.item(id).name()) : id;
     }
 
     private String station(String id) {
         return menu != null && menu.hasStation(id) ? t.local(menu.station(id).name()) : id;
-    }
-
-    private String group(String id) {
-        if (menu == null) {
-            return id;
-        }
-        return menu.groups().stream()
-                .filter(group -> group.id().equals(id))
-                .map(Group::name)
-                .map(name -> t.local(name).toLowerCase(t.locale()))
-                .findFirst()
-                .orElse(id);
     }
 
     private String field(String id) {

@@ -7,8 +7,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import sopwell.Check;
 import sopwell.call.CallRefusal;
+import sopwell.counter.CallSentences;
+import sopwell.counter.Phrases;
 import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
@@ -24,11 +25,16 @@ public final class T {
     private static final int SECONDS_MINUTE = 60;
 
     private final Lang lang;
-    private final Map<String, String> values;
+    private final Phrases phrases;
 
     T(Lang lang, Map<String, String> values) {
         this.lang = lang;
-        this.values = Map.copyOf(values);
+        this.phrases = new Phrases(lang, values);
+    }
+
+    /** The same texts, for what runs on the server and in the page alike. */
+    public Phrases phrases() {
+        return phrases;
     }
 
     /** The language. */
@@ -50,32 +56,17 @@ public final class T {
 
     /** The text of a key. */
     public String get(String key) {
-        String value = values.get(key);
-        Check.that(value != null, "the bundles know the text " + key);
-        return value;
+        return phrases.get(key);
     }
 
     /** Whether there is a text for a key; for keys made of other people's ids. */
     public boolean has(String key) {
-        return values.containsKey(key);
+        return phrases.has(key);
     }
 
     /** The text of a key with {@code {0}}, {@code {1}} … replaced by what is handed in. */
     public String of(String key, Object... args) {
-        String text = get(key);
-        StringBuilder out = new StringBuilder(text.length() + 16);
-        int at = 0;
-        while (at < text.length()) {
-            int open = text.indexOf('{', at);
-            int close = open < 0 ? -1 : text.indexOf('}', open);
-            if (close < 0) {
-                return out.append(text, at, text.length()).toString();
-            }
-            int place = Integer.parseInt(text.substring(open + 1, close));
-            out.append(text, at, open).append(place < args.length ? args[place] : "");
-            at = close + 1;
-        }
-        return out.toString();
+        return phrases.of(key, args);
     }
 
     /** The text of one of several keys that begin alike, such as a theme's name. */
@@ -90,16 +81,12 @@ public final class T {
 
     /** An amount of cents as money; both languages are read in the same country. */
     public String money(long cents) {
-        String sign = cents < 0 ? "-" : "";
-        long whole = Math.abs(cents);
-        return sign + String.format(Locale.ROOT, "$%,d.%02d", whole / 100, whole % 100);
+        return phrases.money(cents);
     }
 
     /** A range of waits in whole minutes, such as {@code 6–9 min}. */
     public String quote(Quote quote) {
-        int from = quote.fromSeconds() / SECONDS_MINUTE;
-        int to = (quote.toSeconds() + SECONDS_MINUTE - 1) / SECONDS_MINUTE;
-        return of("quote", Math.max(1, from), Math.max(2, to));
+        return phrases.wait(quote.fromSeconds(), quote.toSeconds());
     }
 
     /** Seconds as minutes and seconds, such as {@code 4:05}. */
@@ -146,7 +133,7 @@ public final class T {
 
     /** What is wrong with a call, and what would be right. */
     public String sentence(CallRefusal refusal, Menu menu) {
-        return new Sentences(this, menu).of(refusal);
+        return CallSentences.of(refusal, menu, phrases);
     }
 
     Locale locale() {

@@ -27,6 +27,8 @@ public final class RefusalProblems {
                     TEXT_TOO_LONG,
                     TEXT_UNCLEAR,
                     REASON_MISSING,
+                    TOLD_TIME,
+                    TOLD_PRICE,
                     NOT_TODAY ->
                     422;
             case DAY_CLOSED,

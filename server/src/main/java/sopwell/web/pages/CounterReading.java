@@ -2,23 +2,21 @@ package sopwell.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import sopwell.call.CallLine;
 import sopwell.call.CallParser;
-import sopwell.call.CallRefusal;
-import sopwell.call.ReadBack;
 import sopwell.call.Reading;
+import sopwell.counter.CallView;
+import sopwell.counter.CallViews;
 import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
 import sopwell.menu.Pricing;
-import sopwell.money.Totals;
 import sopwell.orders.Asked;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Quote;
 import sopwell.web.T;
 
-/** Reads a call for the counter and prices it. Thread-safe. */
+/** Reads a call for the counter's page, prices it and finds the wait. Thread-safe. */
 final class CounterReading {
     private final PageContext context;
 
@@ -38,79 +36,25 @@ final class CounterReading {
      *
      * @param pressed whether it is to be placed now, so that what is unfinished is a fault
      */
-    ReadingView view(String text, boolean pressed, T t) throws PageHandling.Interrupted {
+    CallView view(String text, boolean pressed, T t) throws PageHandling.Interrupted {
         CallParser parser = context.parser().get();
-        Menu menu = parser.menu();
         Reading reading = parser.read(text);
-        List<ReadingView.Line> lines = new ArrayList<>();
-        List<OrderLine> priced = new ArrayList<>();
-        for (CallLine line : reading.lines()) {
-            long each = Pricing.unitCents(menu, line.selection());
-            OrderLine order =
-                    new OrderLine(priced.size() + 1, line.quantity(), line.selection(), each);
-            priced.add(order);
-            lines.add(
-                    new ReadingView.Line(
-                            ReadBack.say(menu, t.lang(), line.quantity(), line.selection()),
-                            line.quantity() == 1 ? "" : t.of("counter.each", t.money(each)),
-                            t.money(order.cents())));
-        }
-        Totals totals =
-                Totals.of(
-                        priced.stream().mapToLong(OrderLine::cents).sum(),
-                        context.settings().tax());
-        boolean none = priced.isEmpty();
-        return new ReadingView(
-                lines,
-                none ? "" : t.money(totals.subtotalCents()),
-                none ? "" : t.money(totals.taxCents()),
-                none ? "" : t.money(totals.totalCents()),
-                none ? "" : t.quote(quote(menu, priced)),
-                reading.refusal().flatMap(refusal -> fault(text, refusal, pressed, t)),
-                Words.live(reading.live()),
-                !reading.live().item().isEmpty());
+        CallView view =
+                new CallViews(parser, t.phrases(), context.settings().tax())
+                        .of(text, reading, pressed);
+        return reading.lines().isEmpty()
+                ? view
+                : view.withQuote(t.quote(quote(parser.menu(), reading)));
     }
 
-    private Quote quote(Menu menu, List<OrderLine> lines) throws PageHandling.Interrupted {
+    private Quote quote(Menu menu, Reading reading) throws PageHandling.Interrupted {
+        List<OrderLine> lines = new ArrayList<>();
+        for (CallLine line : reading.lines()) {
+            long unitCents = Pricing.unitCents(menu, line.selection());
+            int number = lines.size() + 1;
+            lines.add(new OrderLine(number, line.quantity(), line.selection(), unitCents));
+        }
         return PageHandling.await(
                 context.follower().ask((Stand s) -> WaitQuote.quote(s.kitchen(), menu, lines)));
-    }
-
-    private Optional<ReadingView.Fault> fault(
-            String text, CallRefusal refusal, boolean pressed, T t) {
-        CallParser parser = context.parser().get();
-        if (refusal.why() == CallRefusal.Why.EMPTY && !pressed) {
-            return Optional.empty();
-        }
-        boolean quiet = !pressed && isUnfinished(text, refusal);
-        return Optional.of(
-                new ReadingView.Fault(
-                        t.sentence(refusal, parser.menu()),
-                        quiet,
-                        quiet ? List.of() : Fixes.mirror(text, refusal),
-                        Fixes.of(text, refusal, parser, t)));
-    }
-
-    /** A word that is being typed, or a line that may still get its item, is no fault yet. */
-    private static boolean isUnfinished(String text, CallRefusal refusal) {
-        boolean atEnd = refusal.column() - 1 + refusal.length() >= text.length();
-        return switch (refusal.why()) {
-            case UNKNOWN_WORD -> atEnd;
-            case NO_ITEM, NO_WHAT, SIZE_MISSING, TOO_FEW ->
-                    text.indexOf(',', Math.max(0, refusal.column() - 1)) < 0;
-            case EMPTY,
-                    TOO_LONG,
-                    TOO_MANY_LINES,
-                    TWO_ITEMS,
-                    QUANTITY_RANGE,
-                    QUANTITY_TWICE,
-                    QUANTITY_PLACE,
-                    NOT_FOR_ITEM,
-                    SIZE_TWICE,
-                    WANTED_AND_REFUSED,
-                    CLASH,
-                    TOO_MANY ->
-                    false;
-        };
     }
 }

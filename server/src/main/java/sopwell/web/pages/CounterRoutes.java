@@ -7,6 +7,7 @@ import java.util.Optional;
 import sopwell.call.CallPrinter;
 import sopwell.call.Counted;
 import sopwell.call.Reading;
+import sopwell.counter.CallView;
 import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForOrders;
@@ -69,7 +70,7 @@ final class CounterRoutes {
         if (context.parser().get() == null) {
             return handling.sentence(503, t.get("page.no-menu"), ask);
         }
-        ReadingView view = readings.view(ask.fields().getOrDefault("call", ""), false, t);
+        CallView view = readings.view(ask.fields().getOrDefault("call", ""), false, t);
         return PageHandling.html(
                 200, context.pages().render("counter/read", Map.of("t", t, "r", view)));
     }
@@ -122,9 +123,14 @@ final class CounterRoutes {
         if (ask.field("key").isEmpty()) {
             return pages.answer(400, ask, form, CounterResult.refused(t.get("api.key-missing")));
         }
-        Reading reading = context.parser().get().read(form.call());
+        ToldForm told = ToldForm.of(ask, context);
+        if (told.parser() == null) {
+            String sentence = t.get("api.told-unknown");
+            return pages.answer(422, ask, form, CounterResult.refused(sentence));
+        }
+        Reading reading = told.parser().read(form.call());
         if (reading.refusal().isPresent()) {
-            Menu menu = context.parser().get().menu();
+            Menu menu = told.parser().menu();
             String sentence = t.sentence(reading.refusal().get(), menu);
             return pages.answer(422, ask, form, CounterResult.refused(sentence));
         }
@@ -138,7 +144,10 @@ final class CounterRoutes {
                                 CounterReading.asked(reading),
                                 "")
                         : new OrderCommand.Place(
-                                form.name(), form.toGo(), CounterReading.asked(reading));
+                                form.name(),
+                                form.toGo(),
+                                CounterReading.asked(reading),
+                                told.told());
         Answer answer =
                 PageHandling.await(
                         context.desk()
@@ -173,7 +182,9 @@ final class CounterRoutes {
                         .orElseThrow();
         CounterResult result = new CounterResult("placed", placed, placed.number(), "");
         Reply reply = pages.answer(200, ask, CounterForm.fresh(context.keys().get()), result);
-        return reply.with("HX-Trigger", "placed");
+        return reply.with("HX-Trigger", "placed")
+                .with(CounterResult.ORDER, placed.order())
+                .with(CounterResult.NUMBER, Integer.toString(placed.number()));
     }
 
     private Reply voidOrder(Ask ask) throws PageHandling.Interrupted {

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -68,6 +69,9 @@ public final class PageStand implements AutoCloseable {
                         pages,
                         hub::board,
                         () -> parser,
+                        revision ->
+                                Optional.of(parser)
+                                        .filter(p -> p.menu().revision().equals(revision)),
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(MixPageData::of)),

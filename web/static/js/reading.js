@@ -119,7 +119,7 @@ async function askWait(text) {
       showWait(read ? current().quote(fromSeconds, toSeconds) : '');
     }
   } catch {
-    showWait('');
+    showWait('–');
   }
 }
 

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
-        synopsisSubcommandLabel = "serve")
+        synopsisSubcommandLabel = "serve|rehearse")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -20,6 +20,15 @@ final class Config {
         menu,
         nothing
     }
+
+    /** {@code sopwell rehearse}. */
+    @Command(
+            name = "rehearse",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Runs a stand for a moment over a folder that is thrown away, and says whether"
+                            + " all is well on this box.")
+    static final class Rehearse {}
 
     /** {@code sopwell serve}. */
     @Command(

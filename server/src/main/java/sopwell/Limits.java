@@ -4,8 +4,8 @@ package sopwell;
 public final class Limits {
     private Limits() {}
 
-    /** A call line, in characters: a long order of forty lines fits several times over. */
-    public static final int CALL_CHARS_MAX = 2_000;
+    /** A call line, in characters: the longest forty lines that a menu of usual words can say. */
+    public static final int CALL_CHARS_MAX = 8_000;
 
     /** Lines on one order. */
     public static final int ORDER_LINES_MAX = 40;
@@ -51,6 +51,9 @@ public final class Limits {
 
     /** Commands that the desk takes into one transaction. */
     public static final int DESK_BATCH_COMMANDS_MAX = 512;
+
+    /** Different selections that are remembered to be sold, so as not to look again. */
+    public static final int SELECTIONS_REMEMBERED_MAX = 10_000;
 
     /** Parts that a station can bring back one after another. */
     public static final int BRING_BACK_PARTS_MAX = 50;

@@ -25,7 +25,9 @@ public final class Main {
 
     private static int run(String[] args) throws InterruptedException {
         Config.Serve serve = new Config.Serve();
-        CommandLine line = new CommandLine(new Config()).addSubcommand(serve);
+        Config.Rehearse rehearse = new Config.Rehearse();
+        CommandLine line =
+                new CommandLine(new Config()).addSubcommand(serve).addSubcommand(rehearse);
         try {
             ParseResult parsed = line.parseArgs(args);
             if (CommandLine.printHelpIfRequested(parsed)) {
@@ -35,7 +37,8 @@ public final class Main {
                 line.usage(System.err);
                 return EXIT_REFUSED;
             }
-            return serve(serve);
+            boolean rehearsal = parsed.subcommand().commandSpec().userObject() == rehearse;
+            return rehearsal ? orRefused(Main::rehearse) : orRefused(() -> serve(serve));
         } catch (CommandLine.ParameterException wrong) {
             System.err.println(wrong.getMessage());
             wrong.getCommandLine().usage(System.err);
@@ -43,13 +46,10 @@ public final class Main {
         }
     }
 
-    private static int serve(Config.Serve asked) throws InterruptedException {
-        RunningStand stand;
+    private static int orRefused(Run run) throws InterruptedException {
         try {
-            stand =
-                    RunningStand.start(
-                            asked,
-                            new RunningStand.Clocks(InstantSource.system(), System::nanoTime));
+            run.run();
+            return EXIT_OK;
         } catch (StartRefused refused) {
             System.err.println(refused.getMessage());
             return EXIT_REFUSED;
@@ -58,10 +58,26 @@ public final class Main {
             System.err.println(fault.getMessage());
             return EXIT_REFUSED;
         }
+    }
+
+    private static void rehearse() throws StartRefused {
+        new Rehearsal(clocks(), System.out).play();
+    }
+
+    private static void serve(Config.Serve asked) throws StartRefused, InterruptedException {
+        RunningStand stand = RunningStand.start(asked, clocks());
         Thread closer = new Thread(stand::close, "closer");
         Runtime.getRuntime().addShutdownHook(closer);
         System.out.println("listening on " + stand.address());
         stand.awaitClosed();
-        return EXIT_OK;
+    }
+
+    private static RunningStand.Clocks clocks() {
+        return new RunningStand.Clocks(InstantSource.system(), System::nanoTime);
+    }
+
+    /** What a subcommand does. */
+    private interface Run {
+        void run() throws StartRefused, InterruptedException;
     }
 }

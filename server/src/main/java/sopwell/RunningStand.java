@@ -150,8 +150,9 @@ final class RunningStand implements AutoCloseable {
         }
     }
 
+    /** The stand's own keys hold a space, which no program's key may. */
     private void adopt(Menu menu) {
-        String key = "menu-" + menu.revision() + "-" + log.lastSeq();
+        String key = "menu " + menu.revision() + " " + log.lastSeq();
         desk.submit(key, key, new StandCommand.AdoptMenu(menu)).join();
         follower.ask(stand -> stand.menu().revision()).join();
     }
@@ -174,7 +175,7 @@ final class RunningStand implements AutoCloseable {
                                                 && clock.millis() >= stand.orders().cutAtMs())
                         .join();
         if (due) {
-            String key = "cut-" + log.lastSeq();
+            String key = "cut " + log.lastSeq();
             desk.submit(key, key, new StandCommand.ForOrders(new OrderCommand.CutDay())).join();
         }
     }

@@ -15,6 +15,7 @@ import sopwell.orders.Deciding;
 import sopwell.orders.Order;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.Orders;
+import sopwell.orders.Sold;
 import sopwell.orders.StandSettings;
 
 /**
@@ -27,6 +28,7 @@ public final class Stand {
     private final Map<String, Menu> menus = new HashMap<>();
     private final Kitchen kitchen = new Kitchen(this::menuOf);
     private Menu menu;
+    private Sold sold;
     private long seq;
     private long atMs;
 
@@ -47,6 +49,7 @@ public final class Stand {
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
+            sold = new Sold(menu);
         } else {
             throw new IllegalStateException("an event of no family: " + event.getClass());
         }
@@ -96,6 +99,6 @@ public final class Stand {
 
     Deciding deciding(long nowMs) {
         return new Deciding(
-                settings, menu(), nowMs, lines -> WaitQuote.quote(kitchen, menu(), lines));
+                settings, menu(), nowMs, sold, lines -> WaitQuote.quote(kitchen, menu(), lines));
     }
 }

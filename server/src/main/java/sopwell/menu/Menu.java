@@ -20,6 +20,7 @@ public final class Menu {
     private final Map<String, Item> items = new HashMap<>();
     private final Map<String, Option> options = new HashMap<>();
     private final Map<String, Group> groupOfOption = new HashMap<>();
+    private final Map<String, List<Group>> groupsOfItem = new HashMap<>();
 
     /**
      * A menu from parts without fault.
@@ -38,6 +39,9 @@ public final class Menu {
                 options.put(option.id(), option);
                 groupOfOption.put(option.id(), group);
             }
+        }
+        for (Item item : parts.items()) {
+            groupsOfItem.put(item.id(), item.groups().stream().map(this::group).toList());
         }
     }
 
@@ -109,7 +113,7 @@ public final class Menu {
 
     /** The groups of an item, in the item's order. */
     public List<Group> groupsOf(Item item) {
-        return item.groups().stream().map(this::group).toList();
+        return known(groupsOfItem.get(item.id()));
     }
 
     private static <T> T known(T found) {

@@ -1,14 +1,18 @@
 package sopwell.orders;
 
+import java.util.function.Predicate;
 import sopwell.menu.Menu;
+import sopwell.menu.Selection;
 
 /**
  * What a decision may look at besides the orders. Immutable.
  *
  * @param nowMs the one reading of the clock for this command, milliseconds since 1970-01-01 UTC
+ * @param sold whether the menu makes exactly this; see {@link Sold}
  * @param quoting says what wait to quote for these lines
  */
-public record Deciding(StandSettings settings, Menu menu, long nowMs, Quoting quoting) {
+public record Deciding(
+        StandSettings settings, Menu menu, long nowMs, Predicate<Selection> sold, Quoting quoting) {
     /** Quotes the wait for a new order. Pure. */
     @FunctionalInterface
     public interface Quoting {

@@ -8,9 +8,6 @@ import java.util.Optional;
 import sopwell.Limits;
 import sopwell.menu.Item;
 import sopwell.menu.Menu;
-import sopwell.menu.Selection;
-import sopwell.menu.Wish;
-import sopwell.menu.Wishes;
 import sopwell.money.Totals;
 
 /** What may be done to orders and the day. Stateless and pure: looks, never changes. */
@@ -202,15 +199,11 @@ public final class OrderRules {
                 return Optional.of(
                         Refusal.of(Reason.QUANTITY, line.quantity(), Limits.LINE_QUANTITY_MAX));
             }
-            if (!isOn(with.menu(), line.selection())) {
+            if (!with.sold().test(line.selection())) {
                 return Optional.of(Refusal.of(Reason.MENU_CHANGED, line.selection().item()));
             }
             Item item = with.menu().item(line.selection().item());
-            DayOfWeek today =
-                    Instant.ofEpochMilli(with.nowMs())
-                            .atZone(with.settings().zone())
-                            .getDayOfWeek();
-            if (!item.days().isEmpty() && !item.days().contains(today)) {
+            if (!item.days().isEmpty() && !item.days().contains(today(with))) {
                 List<String> days =
                         item.days().stream().map(d -> d.name().toLowerCase(Locale.ROOT)).toList();
                 return Optional.of(Refusal.of(Reason.NOT_TODAY, item.id(), String.join(",", days)));
@@ -219,10 +212,8 @@ public final class OrderRules {
         return Optional.empty();
     }
 
-    /** Whether a menu makes exactly this; it may have changed since the call was read. */
-    static boolean isOn(Menu menu, Selection selection) {
-        Wish wish = Wishes.asked(menu, selection);
-        return Wishes.fault(menu, wish).isEmpty() && Wishes.select(menu, wish).equals(selection);
+    private static DayOfWeek today(Deciding with) {
+        return Instant.ofEpochMilli(with.nowMs()).atZone(with.settings().zone()).getDayOfWeek();
     }
 
     static Totals totals(List<OrderLine> lines, Deciding with) {

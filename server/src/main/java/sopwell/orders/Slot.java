@@ -3,7 +3,6 @@ package sopwell.orders;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sopwell.log.Event;
 
@@ -15,6 +14,8 @@ import sopwell.log.Event;
  * @param number the order's number, or empty when every number is on an open order
  */
 record Slot(List<Event> before, String order, Optional<Integer> number) {
+    private static final int ORDINAL_DIGITS = 4;
+
     static Slot next(Orders orders, StandSettings settings, long nowMs) {
         boolean cut = Days.isPastCut(orders, nowMs);
         if (orders.isDayOpen() && !cut) {
@@ -32,7 +33,10 @@ record Slot(List<Event> before, String order, Optional<Integer> number) {
     }
 
     private static String id(LocalDate date, int ordinal) {
-        String day = date.format(DateTimeFormatter.BASIC_ISO_DATE);
-        return day + "-" + String.format(Locale.ROOT, "%04d", ordinal);
+        String running = Integer.toString(ordinal);
+        return date.format(DateTimeFormatter.BASIC_ISO_DATE)
+                + "-"
+                + "0".repeat(Math.max(0, ORDINAL_DIGITS - running.length()))
+                + running;
     }
 }

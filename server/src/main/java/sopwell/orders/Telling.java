@@ -26,8 +26,9 @@ final class Telling {
                     Refusal.of(Reason.TOLD_TIME, Limits.TAKEN_AGO_MILLIS_MAX / 3_600_000));
         }
         Menu menu = told.menu();
+        Sold sold = new Sold(menu);
         for (Asked line : lines) {
-            if (!OrderRules.isOn(menu, line.selection())) {
+            if (!sold.test(line.selection())) {
                 return Optional.of(Refusal.of(Reason.MENU_CHANGED, line.selection().item()));
             }
         }

@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.TimeUnit;
 import sopwell.crash.StandProcess;
 
 /**
@@ -22,6 +23,7 @@ import sopwell.crash.StandProcess;
 public final class OrderBench {
     private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xms256m", "-Xmx1g");
     private static final int CONNECTIONS = 64;
+    private static final int PER_SECOND = 20;
     private static final int ROUNDS = 3;
 
     /** On two cores the compiler of the virtual machine needs so long to be done. */
@@ -36,8 +38,9 @@ public final class OrderBench {
     /** Prints what it measured. */
     public static void main(String[] args) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("sopwell-bench");
-        Times sync = sync(folder);
-        System.out.println("disk: 600 bytes and a sync          " + sync);
+        System.out.println("disk: 600 bytes and a sync, at once " + sync(folder, 3_000, 0));
+        Times sync = sync(folder, 400, PER_SECOND);
+        System.out.println("disk: the same, at the orders' pace " + sync);
         latency(folder, sync);
         throughput(folder);
     }
@@ -45,13 +48,13 @@ public final class OrderBench {
     private static void latency(Path folder, Times sync) throws IOException, InterruptedException {
         try (StandProcess stand = stand(folder.resolve("latency"))) {
             int port = port(stand.address());
-            Times cold = FrameTimes.measure(port, 20, 200);
+            Times cold = FrameTimes.measure(port, PER_SECOND, 200);
             System.out.println("post to frame, 20/s, first 10 s     " + cold);
         }
         try (StandProcess stand = stand(folder.resolve("latency-warm"))) {
             int port = port(stand.address());
             Load.perSecond(port, 4, 0, 5_000, OrderBench::order);
-            Times warm = FrameTimes.measure(port, 20, 400);
+            Times warm = FrameTimes.measure(port, PER_SECOND, 400);
             System.out.println("post to frame, 20/s, after 5 s load " + warm);
             double limit = 5 * sync.ninetyNinth() / 1000 + 5;
             System.out.printf(
@@ -141,7 +144,9 @@ public final class OrderBench {
         }
     }
 
-    private static Times sync(Path folder) throws IOException {
+    /** Syncs one behind the other, or so many a second: a disk that idles answers later. */
+    private static Times sync(Path folder, int times, int perSecond)
+            throws IOException, InterruptedException {
         List<Long> nanos = new ArrayList<>();
         ByteBuffer row = ByteBuffer.allocateDirect(600);
         try (FileChannel file =
@@ -149,12 +154,17 @@ public final class OrderBench {
                         folder.resolve("sync"),
                         StandardOpenOption.CREATE,
                         StandardOpenOption.WRITE)) {
-            for (int i = 0; i < 3_000; i++) {
+            long pace = perSecond == 0 ? 0 : TimeUnit.SECONDS.toNanos(1) / perSecond;
+            int unused = times / 6;
+            long due = System.nanoTime();
+            for (int i = 0; i < times; i++) {
+                due += pace;
+                TimeUnit.NANOSECONDS.sleep(Math.max(0, due - System.nanoTime()));
                 row.clear();
                 long from = System.nanoTime();
                 file.write(row);
                 file.force(false);
-                if (i >= 500) {
+                if (i >= unused) {
                     nanos.add(System.nanoTime() - from);
                 }
             }

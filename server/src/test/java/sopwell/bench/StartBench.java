@@ -14,7 +14,8 @@ import sopwell.crash.StandProcess;
 
 /**
  * How long the server takes from its command to its first page, beside a Java program that does
- * nothing, and how much memory it holds after that.
+ * nothing, and how much memory it holds after that: with the classes that a rehearsal kept ready,
+ * as the README starts it, and without.
  */
 public final class StartBench {
     private static final List<String> FLAGS =
@@ -26,27 +27,60 @@ public final class StartBench {
     /** Prints what it measured. */
     public static void main(String[] args) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("sopwell-start");
+        Path archive = folder.resolve("sopwell.jsa");
+        rehearse(archive);
+        List<String> ready = new ArrayList<>(FLAGS);
+        ready.add("-XX:SharedArchiveFile=" + archive);
         List<Long> nothing = new ArrayList<>();
+        for (int round = 0; round < ROUNDS; round++) {
+            nothing.add(nothingMillis());
+        }
+        System.out.println("flags " + FLAGS);
+        System.out.println("a Java program that does nothing: " + spread(nothing) + " ms");
+        measure("after a rehearsal", folder, ready);
+        measure("without one", folder, FLAGS);
+    }
+
+    private static void measure(String what, Path folder, List<String> flags)
+            throws IOException, InterruptedException {
         List<Long> pages = new ArrayList<>();
         List<Long> kibibytes = new ArrayList<>();
         for (int round = 0; round < ROUNDS; round++) {
-            nothing.add(nothingMillis());
             long from = System.nanoTime();
             try (StandProcess stand =
                     StandProcess.start(
-                            folder.resolve("stand"), FLAGS, List.of("--start-with", "menu"))) {
+                            folder.resolve("stand"), flags, List.of("--start-with", "menu"))) {
                 firstPage(stand.address());
                 pages.add((System.nanoTime() - from) / 1_000_000);
                 kibibytes.add(residentKibibytes(stand.pid()));
             }
         }
-        System.out.println("flags " + FLAGS);
-        System.out.println("a Java program that does nothing: " + spread(nothing) + " ms");
-        System.out.println("start to first page:              " + spread(pages) + " ms, aim 1500");
         System.out.printf(
                 Locale.ROOT,
-                "resident after the first page:    %d MiB at most, aim 200%n",
+                "%s: start to first page %s ms, aim 1500; resident %d MiB at most, aim 200%n",
+                what,
+                spread(pages),
                 kibibytes.stream().mapToLong(Long::longValue).max().orElseThrow() / 1024);
+    }
+
+    private static void rehearse(Path archive) throws IOException, InterruptedException {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        int code =
+                new ProcessBuilder(
+                                java,
+                                "-Xlog:disable",
+                                "-XX:+UseSerialGC",
+                                "-XX:ArchiveClassesAtExit=" + archive,
+                                "-jar",
+                                StandProcess.jar(),
+                                "rehearse")
+                        .redirectErrorStream(true)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .start()
+                        .waitFor();
+        if (code != 0 || !Files.exists(archive)) {
+            throw new IllegalStateException("the rehearsal failed: " + code);
+        }
     }
 
     private static long nothingMillis() throws IOException, InterruptedException {

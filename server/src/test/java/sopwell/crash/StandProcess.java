@@ -90,7 +90,7 @@ public final class StandProcess implements AutoCloseable {
         process.destroyForcibly();
     }
 
-    private static String jar() {
+    public static String jar() {
         String jar = System.getProperty("sopwell.jar", "target/sopwell.jar");
         return Path.of(jar).toAbsolutePath().toString();
     }

@@ -3,6 +3,7 @@
 import { open } from './reader.js';
 
 const KIT_MILLIS_MAX = 8000;
+const RENEWED = 'sopwell-renewed';
 
 const board = document.getElementById('board');
 let reader = null;
@@ -42,9 +43,17 @@ export function refresh() {
   return loading;
 }
 
-// Whether the server has moved on to another version of this page.
+// Whether the server has moved on to another version of this page. Said once for each version, so
+// that a page which a browser keeps bringing back is not drawn anew for ever.
 export function isOutdated() {
-  return version !== '' && !import.meta.url.includes(`/${version}/`);
+  const outdated = version !== '' && !import.meta.url.includes(`/${version}/`);
+  const said = sessionStorage.getItem(RENEWED) === version;
+  return outdated && !said;
+}
+
+export function renew() {
+  sessionStorage.setItem(RENEWED, version);
+  location.reload();
 }
 
 // Told of the menu that the server goes by; another one is fetched.

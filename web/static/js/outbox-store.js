@@ -99,15 +99,25 @@ export function label(id) {
   });
 }
 
+// Puts a further request behind those of an entry that is still there.
+export function follow(id, request) {
+  return alter(id, (entry) => ({ ...entry, requests: [...entry.requests, request] }));
+}
+
 // The server has it: it leaves the outbox, and what its guest was told is kept until it is known.
-export function settle(entry, number) {
+// A request that came in meanwhile keeps it here.
+export function settle(entry) {
   return change(['orders', 'told'], (orders, told) => {
     const asked = orders.get(entry.id);
     asked.onsuccess = () => {
-      if (asked.result?.label) {
-        told.put({ id: entry.id, label: asked.result.label, name: entry.name, number });
+      const kept = asked.result;
+      if (!kept || kept.requests.length > 0) {
+        return;
       }
-      orders.delete(entry.id);
+      if (kept.label) {
+        told.put({ id: kept.id, label: kept.label, name: kept.name, number: kept.number });
+      }
+      orders.delete(kept.id);
     };
   });
 }

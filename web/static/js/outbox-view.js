@@ -51,17 +51,26 @@ function reasons(entry) {
   return element('p', 'acts reasons', element('span', '', say('outbox.throw.why')), ...taps, keep);
 }
 
+function throwButton(entry) {
+  return button(say('outbox.throw'), () => {
+    asking = entry.id;
+    draw();
+  }, 'throw');
+}
+
 function acts(entry, old) {
   if (asking === entry.id) {
     return reasons(entry);
   }
+  if (entry.number > 0) {
+    const there = element('a', 'button', say('outbox.look', entry.number));
+    there.href = `/counter/orders/${entry.order}/edit`;
+    return element('p', 'acts', there, throwButton(entry));
+  }
   return element('p', 'acts',
     old && button(say('outbox.send'), () => outbox.want(entry.id), 'send'),
     button(say('outbox.open'), () => reopen(entry, setText), 'open'),
-    button(say('outbox.throw'), () => {
-      asking = entry.id;
-      draw();
-    }, 'throw'));
+    throwButton(entry));
 }
 
 function row(entry) {

@@ -7,6 +7,7 @@ import { now } from './server-clock.js';
 const ANSWER_MILLIS_MAX = 8000;
 const AGAIN_MIN_MS = 1000;
 const AGAIN_MAX_MS = 5000;
+const REFUSED = [400, 404, 409, 413, 422];
 const OLD_MS = 4 * 3600 * 1000;
 
 const windows = 'BroadcastChannel' in window ? new BroadcastChannel('sopwell-outbox') : null;
@@ -38,12 +39,12 @@ export function isOld(entry) {
 
 function sentence(html) {
   const said = new DOMParser().parseFromString(html, 'text/html');
-  return said.querySelector('[role="alert"]')?.textContent.trim() || '';
+  return said.querySelector('[role="alert"], .message')?.textContent.trim() || '';
 }
 
 // One request. Only an answer that names itself counts: a network's own sign-in page does not.
-async function post(request) {
-  const answer = await fetch(request.path, {
+async function post(request, order) {
+  const answer = await fetch(request.path.replace('{order}', order), {
     method: 'POST',
     headers: {
       'Content-Type': 'application/x-www-form-urlencoded',
@@ -55,27 +56,32 @@ async function post(request) {
   });
   const html = await answer.text();
   if (answer.status === 200 && answer.headers.has('Sopwell-Order')) {
-    return { kind: 'placed', html, order: answer.headers.get('Sopwell-Order'),
+    return { kind: 'done', html, order: answer.headers.get('Sopwell-Order'),
       number: Number(answer.headers.get('Sopwell-Number')) };
   }
-  const refused = answer.headers.has('Sopwell-Refused') && [400, 409, 422].includes(answer.status);
+  const refused = REFUSED.includes(answer.status) && answer.headers.has('Sopwell-Version');
   return refused ? { kind: 'refused', html, sentence: sentence(html) } : { kind: 'away' };
 }
 
 async function send(entry) {
   try {
-    return await post(entry);
+    return await post(entry.requests[0], entry.order);
   } catch {
     return { kind: 'away' };
   }
 }
 
+// A request that was answered leaves its entry, and the last one takes the entry along.
 async function settle(entry, outcome) {
-  if (outcome.kind === 'placed') {
-    await store.settle(entry, outcome.number);
+  const alter = (how) => store.alter(entry.id, (kept) => ({ ...kept, ...how(kept) }));
+  if (outcome.kind === 'refused') {
+    await alter(() => ({ state: 'refused', sentence: outcome.sentence }));
   } else {
-    await store.alter(entry.id,
-      (kept) => ({ ...kept, state: 'refused', sentence: outcome.sentence }));
+    const { order, number } = outcome;
+    const left = await alter((kept) => ({ order, number, requests: kept.requests.slice(1) }));
+    if (left?.requests.length === 0) {
+      await store.settle(left);
+    }
   }
   tell({ id: entry.id, ...outcome });
 }
@@ -134,6 +140,16 @@ export async function put(entry, instead) {
   tell({});
   drain();
   return kept;
+}
+
+// Has a further request of an order sent right after it, such as the money that was taken for it;
+// {order} in its path stands for the order's id. False when the order is no longer here to wait for:
+// then the server has it, and can be asked at once.
+export async function andThen(id, request) {
+  const entry = await store.follow(id, request);
+  tell({});
+  drain();
+  return Boolean(entry);
 }
 
 // Somebody looked at an old or refused order and wants it sent as it is.

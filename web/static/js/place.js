@@ -1,6 +1,6 @@
 // Placing an order: it goes into the outbox first and to the server from there. With the server
 // there, that is one step; with it away, the order waits here and the guest is told a label.
-import { current, isOutdated, say } from './kit.js';
+import { current, isOutdated, renew, say } from './kit.js';
 import { readNow, showView } from './reading.js';
 import { now } from './server-clock.js';
 import * as outbox from './outbox.js';
@@ -30,8 +30,9 @@ function entryOf(view) {
     'told-menu': current().revision(), 'told-cents': view.totalCents, 'taken-at': takenAtMs,
   });
   return {
-    key, path: '/counter/orders', body: body.toString(), takenAtMs, call: call.value,
-    name: name.value.trim(), service, total: view.total,
+    requests: [{ path: '/counter/orders', key, body: body.toString() }], order: '', number: 0,
+    takenAtMs, call: call.value, name: name.value.trim(), service, total: view.total,
+    totalCents: view.totalCents,
     lines: view.lines.map((line) => line.text),
   };
 }
@@ -167,12 +168,12 @@ for (const emptied of ['input', 'read']) {
 outbox.watch(heard);
 
 // A page that is older than its server makes way, but never under somebody's hands.
-function renew() {
+function makeWay() {
   if (isOutdated() && !call.value && !name.value && !underWay
       && form.dataset.edit === 'false') {
-    location.reload();
+    renew();
   }
 }
 
-document.body.addEventListener('kit:ready', renew);
-document.body.addEventListener('placed', () => setTimeout(renew, 60000));
+document.body.addEventListener('kit:ready', makeWay);
+document.body.addEventListener('placed', () => setTimeout(makeWay, 60000));

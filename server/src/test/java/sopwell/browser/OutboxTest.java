@@ -195,6 +195,29 @@ class OutboxTest {
     }
 
     @Test
+    void aSecondRequestFollowsItsOrderAndNoneIsLost() throws IOException, InterruptedException {
+        stand.kill();
+        place("fries", "Waiting 1");
+        place("cola", "Waiting 2");
+        String follow =
+                """
+                const done = arguments[0];
+                const js = document.querySelector('script[src*="/place.js"]').src;
+                import(js.replace('/place.js', '/outbox.js')).then((outbox) => outbox.andThen(1, {
+                    path: '/counter/orders/{order}/voids', key: 'a-key-of-its-own',
+                    body: 'number=1&key=a-key-of-its-own&reason=Guest+is+gone',
+                })).then(done);
+                """;
+        assertEquals(true, counter.scriptLater(follow));
+        stand.start();
+        counter.waitText("#outbox", "Waiting 2 is order 2");
+        counter.waitText("#outbox", "Waiting 1 is order 1");
+        assertEquals("void", stand.orders().get(0).get("state").textValue());
+        assertEquals("waiting", stand.orders().get(1).get("state").textValue());
+        assertEquals(false, counter.scriptLater(follow), "it is no longer here to follow");
+    }
+
+    @Test
     void aBoardIsNeverShownFromTheStoreAndTheCounterUpdatesItself()
             throws IOException, InterruptedException {
         counter.waitFor("body[data-worker='ready']");
@@ -209,6 +232,50 @@ class OutboxTest {
         stand.start();
         counter.waitText("#live", "live");
         counter.waitText(".empty", "No order is open");
+    }
+
+    @Test
+    void anUpgradeReachesTheOpenPageAndWhatTheBrowserKeeps()
+            throws IOException, InterruptedException {
+        counter.waitFor("body[data-worker='ready']");
+        String before = version();
+        stand.kill();
+        place("fries", "Waiting 1");
+        counter.type("#call", "beef");
+        stand.upgrade();
+        stand.start();
+        counter.waitText("#outbox", "Waiting 1 is order 1");
+        assertEquals(before, version(), "nothing is drawn anew under somebody's hands");
+        counter.type("#call", Keys.ESCAPE);
+        counter.script("document.body.dispatchEvent(new CustomEvent('kit:ready'))");
+        counter.waitGone("script[src*='" + before + "']");
+        ready();
+        String after = version();
+        counter.scriptLater(
+                """
+                const done = arguments[arguments.length - 1];
+                const wanted = 'sopwell-files-' + arguments[0];
+                const look = async () => {
+                    const kept = (await caches.keys()).filter((n) => n.startsWith('sopwell-f'));
+                    if (kept.length === 1 && kept[0] === wanted) {
+                        done();
+                    } else {
+                        setTimeout(look, 100);
+                    }
+                };
+                look();
+                """,
+                after);
+        stand.kill();
+        counter.open(stand.address() + "/counter");
+        ready();
+        assertEquals(after, version());
+        place("cola", "Waiting 2");
+    }
+
+    private String version() {
+        String script = counter.waitFor("script[src*='/place.js']").getDomProperty("src");
+        return script.replaceAll(".*/static/([^/]+)/.*", "$1");
     }
 
     private void ready() {

@@ -46,8 +46,7 @@ final class AwayRoutes {
         T t = context.texts().in(ask.in("language").equals("es") ? Lang.ES : Lang.EN);
         Kit kit = Kit.of(menu, context.settings().tax(), t.phrases());
         byte[] written = kit.written().getBytes(StandardCharsets.UTF_8);
-        Map<String, String> version = Map.of("Sopwell-Version", context.assets().version());
-        return new Reply(200, PLAIN, ByteBuffer.wrap(written), version);
+        return new Reply(200, PLAIN, ByteBuffer.wrap(written), Map.of());
     }
 
     /** What is shown in place of a board that can't be fetched. */

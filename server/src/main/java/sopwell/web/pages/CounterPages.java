@@ -36,8 +36,7 @@ final class CounterPages {
         params.put("placed", result.placed());
         params.put("number", result.number());
         params.put("sentence", result.sentence());
-        Reply reply = PageHandling.html(status, context.pages().render("counter/answer", params));
-        return status == 200 ? reply : reply.with(CounterResult.REFUSED, "1");
+        return PageHandling.html(status, context.pages().render("counter/answer", params));
     }
 
     private static CounterForm withKey(CounterForm form, String key) {

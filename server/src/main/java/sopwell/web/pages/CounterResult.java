@@ -12,11 +12,10 @@ import sopwell.orders.OrderEvent.OrderPlaced;
  * @param sentence why it was refused, or empty
  */
 record CounterResult(String kind, OrderPlaced placed, int number, String sentence) {
-    /** Headers of an answer: the order that was placed and its number, or that it was refused. */
+    /** Headers of an answer: the order that something was done to, and its number. */
     static final String ORDER = "Sopwell-Order";
 
     static final String NUMBER = "Sopwell-Number";
-    static final String REFUSED = "Sopwell-Refused";
 
     static final CounterResult NONE = new CounterResult("", null, 0, "");
 

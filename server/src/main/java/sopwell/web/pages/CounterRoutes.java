@@ -214,7 +214,10 @@ final class CounterRoutes {
     private static Reply leave(Ask ask, String what, int number) {
         String path = "/counter?" + what + "=" + number;
         return ask.partial()
-                ? PageHandling.html(200, "").with("HX-Redirect", path)
+                ? PageHandling.html(200, "")
+                        .with("HX-Redirect", path)
+                        .with(CounterResult.ORDER, ask.in("order"))
+                        .with(CounterResult.NUMBER, Integer.toString(number))
                 : PageHandling.redirect(path);
     }
 

@@ -65,8 +65,11 @@ export function heardOf(revision) {
 }
 
 board?.addEventListener('board:shown', () => heardOf(board.dataset.menu));
-document.body.addEventListener('stand:live', () => {
-  stale = true;
-  heardOf('');
-});
+// The server is back, or refused something: it may go by another menu now.
+for (const heard of ['stand:live', 'stand:heard']) {
+  document.body.addEventListener(heard, () => {
+    stale = true;
+    heardOf('');
+  });
+}
 refresh();

@@ -102,6 +102,9 @@ async function sendAll(stillMine) {
       later();
       return;
     }
+    if (again > AGAIN_MIN_MS || outcome.kind === 'refused') {
+      document.body.dispatchEvent(new CustomEvent('stand:heard'));
+    }
     again = AGAIN_MIN_MS;
     await settle(entry, outcome);
   }
@@ -143,8 +146,8 @@ export async function put(entry, instead) {
 }
 
 // Has a further request of an order sent right after it, such as the money that was taken for it;
-// {order} in its path stands for the order's id. False when the order is no longer here to wait for:
-// then the server has it, and can be asked at once.
+// {order} in its path stands for the order's id. False when the order is no longer here: then the
+// server has it, and can be asked at once.
 export async function andThen(id, request) {
   const entry = await store.follow(id, request);
   tell({});

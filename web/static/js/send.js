@@ -34,7 +34,7 @@ for (const failed of ['htmx:sendError', 'htmx:timeout']) {
 // A sentence on a board's message line goes by itself; what it was about stands in the rows.
 let fading = 0;
 body.addEventListener('htmx:afterSwap', (event) => {
-  if (event.detail.target.id === 'said') {
+  if (event.detail.target?.id === 'said') {
     clearTimeout(fading);
     fading = setTimeout(() => say(event.detail.target, ''), 8000);
   }

@@ -6,6 +6,8 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,6 +25,7 @@ final class AwayStand implements AutoCloseable {
     private final Path data;
     private final Cable cable;
     private StandProcess process;
+    private Path jar = Path.of(StandProcess.jar());
 
     AwayStand(Path folder) throws IOException {
         data = folder.resolve("stand");
@@ -48,6 +51,17 @@ final class AwayStand implements AutoCloseable {
     void start() throws IOException {
         process = process();
         cable.lead(port());
+    }
+
+    /** Starts it from a later version from now on, whose files are not those of before. */
+    void upgrade() throws IOException {
+        Path later = data.resolveSibling("later.jar");
+        Files.copy(jar, later);
+        try (FileSystem files = FileSystems.newFileSystem(later)) {
+            Path style = files.getPath("/web/static/css/home.css");
+            Files.writeString(style, Files.readString(style) + "/* later */");
+        }
+        jar = later;
     }
 
     /** Rewrites the menu's file, while the server is away. */
@@ -105,6 +119,10 @@ final class AwayStand implements AutoCloseable {
 
     private StandProcess process() throws IOException {
         return StandProcess.start(
-                data, QUICK_START, List.of("--start-with", "menu", "--name", Browser.PLAIN_NAME));
+                jar.toString(),
+                data,
+                QUICK_START,
+                List.of("--start-with", "menu", "--name", Browser.PLAIN_NAME),
+                0);
     }
 }

@@ -169,8 +169,10 @@ class OutboxTest {
         place("2 jus cup, fries", "Waiting 1");
         place("jus cup", "Waiting 2");
         place("cola", "Waiting 3");
+        String old = counter.waitFor("#call-form").getDomAttribute("data-reader");
         stand.menu(menu -> menu.replace("\"id\": \"jus-cup\"", "\"id\": \"jus-mug\""));
         stand.start();
+        counter.waitFor("#call-form:not([data-reader='" + old + "'])");
         counter.waitText("#outbox-note", "2 orders need you");
         counter.waitText("#outbox", "Waiting 3 is order 1");
         counter.waitText("#outbox .why", "The menu has changed");

@@ -119,6 +119,12 @@ async function heard(news) {
 async function place() {
   const view = readNow(true);
   showView(view);
+  // A card's number must not even wait in the browser.
+  if (current().holdsCard(name.value)) {
+    showRefused(say('refusal.CARD_NUMBER', say('field.name')));
+    name.focus();
+    return;
+  }
   if (!view.placeable) {
     showRefused(view.fault?.sentence || '');
     return;

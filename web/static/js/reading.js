@@ -1,6 +1,7 @@
 // Reads and prices the call in the page at every key, with the server's own reader. The wait alone
 // must be asked for, and comes in when it is there.
 import { current, heardOf, say } from './kit.js';
+import { now } from './server-clock.js';
 
 const WAIT_PAUSE_MS = 150;
 const WAIT_MILLIS_MAX = 4000;
@@ -9,6 +10,7 @@ const form = document.getElementById('call-form');
 const call = document.getElementById('call');
 let asking = 0;
 let shown = '';
+let shownOuts = '';
 let wait = '';
 
 function element(name, attributes = {}, ...children) {
@@ -123,17 +125,28 @@ async function askWait(text) {
   }
 }
 
+// What is out, as the server told last.
+function outs() {
+  return Array.from(document.querySelectorAll('#part-outs [data-known]'),
+    (out) => out.dataset.known).join(';');
+}
+
 // The view of the call as it stands; pressed, what is unfinished is a fault.
 export function readNow(pressed) {
-  return JSON.parse(current().read(call.value, pressed));
+  return JSON.parse(current().read(call.value, pressed, outs(), String(Math.round(now()))));
 }
 
 export function showView(view) {
   draw(view);
 }
 
+// An order that is edited keeps what it had, out or not, which only the server knows: it reads.
+function readsHere() {
+  return Boolean(current()) && form.dataset.edit === 'false';
+}
+
 export function read() {
-  if (!current()) {
+  if (!readsHere()) {
     return;
   }
   const view = readNow(false);
@@ -147,6 +160,7 @@ export function read() {
     asking = setTimeout(() => askWait(text), WAIT_PAUSE_MS);
   }
   shown = call.value;
+  shownOuts = outs();
 }
 
 call.addEventListener('input', read);
@@ -157,10 +171,15 @@ document.body.addEventListener('kit:ready', () => {
     read();
   }
 });
+document.getElementById('board').addEventListener('board:shown', () => {
+  if (call.value && outs() !== shownOuts) {
+    read();
+  }
+});
 
 // Without a reader the server reads, as it does for a browser without modules.
 document.body.addEventListener('htmx:beforeRequest', (event) => {
-  if (event.target === call && current()) {
+  if (event.target === call && readsHere()) {
     event.preventDefault();
   }
 });

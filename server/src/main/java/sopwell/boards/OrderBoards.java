@@ -15,6 +15,7 @@ import sopwell.menu.Menu;
 import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Orders;
+import sopwell.orders.Outs;
 
 /** Draws up the boards that show whole orders: the pass and the counter. Stateless. */
 public final class OrderBoards {
@@ -31,14 +32,14 @@ public final class OrderBoards {
         return new PassBoard(rows, below);
     }
 
-    /** The counter: open orders, newest first. */
-    public static CounterBoard counter(Orders orders, Kitchen kitchen) {
+    /** The counter: open orders, newest first, and what is out. */
+    public static CounterBoard counter(Orders orders, Kitchen kitchen, Outs outs) {
         List<CounterRow> rows =
                 orders.openNewestFirst().stream()
                         .limit(Limits.BOARD_ROWS_MAX)
                         .map(order -> counterRow(order, kitchen))
                         .toList();
-        return new CounterBoard(rows, orders.openCount() - rows.size());
+        return new CounterBoard(rows, orders.openCount() - rows.size(), outs.all());
     }
 
     private static CounterRow counterRow(Order order, Kitchen kitchen) {

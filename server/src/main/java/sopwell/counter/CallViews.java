@@ -3,15 +3,20 @@ package sopwell.counter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import sopwell.call.CallLine;
 import sopwell.call.CallParser;
 import sopwell.call.CallRefusal;
 import sopwell.call.ReadBack;
 import sopwell.call.Reading;
 import sopwell.menu.Menu;
-import sopwell.menu.Pricing;
+import sopwell.money.Discount;
 import sopwell.money.TaxRule;
 import sopwell.money.Totals;
+import sopwell.orders.Asked;
+import sopwell.orders.OrderLine;
+import sopwell.orders.OrderRules;
+import sopwell.orders.Outs;
+import sopwell.orders.Refusal;
+import sopwell.orders.Selling;
 
 /**
  * Reads calls for the counter and prices them, in one language by one menu. Immutable, thread-safe;
@@ -30,31 +35,51 @@ public final class CallViews {
     }
 
     /**
-     * What is shown of a text; the wait is not known here.
+     * What is shown of a text by what is known of what is out; the wait is not known here.
      *
+     * @param outs what is out, and how many are left of what is counted
      * @param pressed whether it is to be placed now, so that what is unfinished is a fault
      */
-    public CallView of(String text, boolean pressed) {
-        return of(text, parser.read(text), pressed);
+    public CallView of(String text, boolean pressed, Outs outs, long nowMs) {
+        Reading reading = parser.read(text);
+        Selling selling = new Selling(parser.menu(), outs);
+        return of(text, reading, pressed, selling.shortage(List.of(), asked(reading), nowMs));
     }
 
-    /** What is shown of a text that was read already. */
-    public CallView of(String text, Reading reading, boolean pressed) {
+    /** What the guest asks for, of a reading without fault. */
+    public static List<Asked> asked(Reading reading) {
+        return reading.lines().stream()
+                .map(line -> new Asked(line.quantity(), line.selection()))
+                .toList();
+    }
+
+    /** The lines that a reading comes to, at the menu's prices. */
+    public List<OrderLine> priced(Reading reading) {
+        List<OrderLine> lines = new ArrayList<>();
+        for (Asked asked : asked(reading)) {
+            lines.add(OrderLine.priced(parser.menu(), lines.size() + 1, asked));
+        }
+        return lines;
+    }
+
+    /**
+     * What is shown of a text that was read already.
+     *
+     * @param shortage what the stand says it has too little of, if anything
+     */
+    public CallView of(String text, Reading reading, boolean pressed, Optional<Refusal> shortage) {
         Menu menu = parser.menu();
+        List<OrderLine> priced = priced(reading);
         List<CallView.Line> lines = new ArrayList<>();
-        long subtotalCents = 0;
-        for (CallLine line : reading.lines()) {
-            long eachCents = Pricing.unitCents(menu, line.selection());
-            long cents = Math.multiplyExact(line.quantity(), eachCents);
-            subtotalCents = Math.addExact(subtotalCents, cents);
-            String each = phrases.of("counter.each", phrases.money(eachCents));
+        for (OrderLine line : priced) {
+            String each = phrases.of("counter.each", phrases.money(line.unitCents()));
             lines.add(
                     new CallView.Line(
                             ReadBack.say(menu, phrases.lang(), line.quantity(), line.selection()),
                             line.quantity() == 1 ? "" : each,
-                            phrases.money(cents)));
+                            phrases.money(line.cents())));
         }
-        Totals totals = Totals.of(subtotalCents, tax);
+        Totals totals = OrderRules.totals(priced, Discount.NONE, tax);
         boolean none = lines.isEmpty();
         return new CallView(
                 lines,
@@ -63,7 +88,9 @@ public final class CallViews {
                 none ? "" : phrases.money(totals.totalCents()),
                 totals.totalCents(),
                 "",
-                reading.refusal().flatMap(refusal -> fault(text, refusal, pressed)),
+                reading.refusal()
+                        .flatMap(refusal -> fault(text, refusal, pressed))
+                        .or(() -> shortage.map(r -> Shortfall.of(text, reading, r, menu, phrases))),
                 LiveIds.of(reading.live()),
                 !reading.live().item().isEmpty());
     }

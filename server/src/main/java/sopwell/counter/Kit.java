@@ -9,6 +9,7 @@ import sopwell.counter.Lines.In;
 import sopwell.counter.Lines.Out;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
+import sopwell.money.Rounding;
 import sopwell.money.TaxRule;
 
 /**
@@ -20,7 +21,19 @@ import sopwell.money.TaxRule;
  */
 public record Kit(Menu menu, TaxRule tax, Phrases phrases) {
     private static final String FORM = "sopwell counter 1";
-    private static final String[] SAID = {"call.", "counter.", "outbox.", "quote", "pass."};
+    private static final String[] SAID = {
+        "call.",
+        "counter.",
+        "outbox.",
+        "quote",
+        "list.and",
+        "out.size",
+        "refusal.OUT",
+        "refusal.TOO_FEW_LEFT",
+        "refusal.near",
+        "refusal.CARD_NUMBER",
+        "field.name"
+    };
 
     /** A kit whose texts are those that a counter can need. */
     public static Kit of(Menu menu, TaxRule tax, Phrases all) {
@@ -29,7 +42,9 @@ public record Kit(Menu menu, TaxRule tax, Phrases phrases) {
 
     /** The kit as plain text. */
     public String written() {
-        Out out = new Out().text(FORM).text(menu.revision()).number(tax.rateMilliPercent());
+        Out out = new Out().text(FORM).text(menu.revision());
+        out.number(tax.rateMilliPercent()).text(tax.basis().name());
+        out.text(tax.rounding().name()).flag(tax.included());
         out.text(phrases.lang().name());
         List<Map.Entry<String, String>> texts =
                 List.copyOf(new TreeMap<>(phrases.texts()).entrySet());
@@ -43,7 +58,12 @@ public record Kit(Menu menu, TaxRule tax, Phrases phrases) {
         In in = new In(written);
         Check.that(in.text().equals(FORM), "a kit is of the form that this Sopwell writes");
         String revision = in.text();
-        TaxRule tax = new TaxRule(in.whole());
+        TaxRule tax =
+                new TaxRule(
+                        in.whole(),
+                        TaxRule.Basis.valueOf(in.text()),
+                        Rounding.valueOf(in.text()),
+                        in.flag());
         Lang lang = Lang.valueOf(in.text());
         Map<String, String> texts = new TreeMap<>();
         in.list(

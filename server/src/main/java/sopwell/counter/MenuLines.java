@@ -127,7 +127,7 @@ final class MenuLines {
         out.list(item.sizes(), MenuLines::size);
         out.text(item.defaultSize()).number(item.priceCents());
         out.texts(item.groups()).texts(item.steps()).texts(item.allergens());
-        out.list(item.days(), (o, day) -> o.number(day.getValue()));
+        out.list(item.days(), (o, day) -> o.number(day.getValue())).flag(item.taxed());
     }
 
     private static Item item(In in) {
@@ -141,7 +141,8 @@ final class MenuLines {
                 in.texts(),
                 in.texts(),
                 in.texts(),
-                in.list(i -> DayOfWeek.of(i.whole())));
+                in.list(i -> DayOfWeek.of(i.whole())),
+                in.flag());
     }
 
     private static void size(Out out, Size size) {

@@ -1,10 +1,12 @@
 package sopwell.counter;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import sopwell.Check;
 import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
+import sopwell.money.CardNumber;
 
 /**
  * The texts of the screens in one language, by their keys. Immutable, thread-safe.
@@ -51,10 +53,24 @@ public final class Phrases {
                 return out.append(text, at, text.length()).toString();
             }
             int place = Integer.parseInt(text.substring(open + 1, close));
-            out.append(text, at, open).append(place < args.length ? args[place] : "");
+            out.append(text, at, open).append(place < args.length ? shown(args[place]) : "");
             at = close + 1;
         }
         return out.toString();
+    }
+
+    /** What somebody typed may come back to them in a sentence, but never a card's number. */
+    private static Object shown(Object arg) {
+        return arg instanceof String text ? CardNumber.hidden(text) : arg;
+    }
+
+    /** Names in a row: "fryer", "fryer and grill", "fryer, grill and drinks". */
+    public String list(List<String> names) {
+        if (names.size() < 2) {
+            return String.join("", names);
+        }
+        int last = names.size() - 1;
+        return String.join(", ", names.subList(0, last)) + get("list.and") + names.get(last);
     }
 
     /** A text of the menu in this language. */

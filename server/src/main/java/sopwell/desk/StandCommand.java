@@ -3,6 +3,8 @@ package sopwell.desk;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
+import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
 public sealed interface StandCommand {
@@ -10,6 +12,8 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        OUT,
+        TILL,
         MENU
     }
 
@@ -29,6 +33,22 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.KITCHEN;
+        }
+    }
+
+    /** Something about what is out. */
+    record ForOuts(OutCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.OUT;
+        }
+    }
+
+    /** Something about money. */
+    record ForTill(TillCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.TILL;
         }
     }
 

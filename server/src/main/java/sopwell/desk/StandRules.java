@@ -8,7 +8,9 @@ import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.orders.Decision;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderRules;
+import sopwell.orders.OutRules;
 import sopwell.orders.Refusal;
+import sopwell.till.TillRules;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
 final class StandRules {
@@ -22,12 +24,28 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForKitchen) command).command());
+            case OUT ->
+                    OutRules.decide(
+                            stand.outs(),
+                            stand.orders(),
+                            ((StandCommand.ForOuts) command).command(),
+                            stand.deciding(nowMs));
+            case TILL ->
+                    TillRules.decide(
+                            stand.till(),
+                            stand.orders(),
+                            ((StandCommand.ForTill) command).command(),
+                            stand.deciding(nowMs));
             case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
         };
     }
 
     private static Decision orders(Stand stand, OrderCommand command, long nowMs) {
         Decision decision = OrderRules.decide(stand.orders(), command, stand.deciding(nowMs));
+        if (command.kind() == OrderCommand.Kind.CLOSE_DAY && !decision.isRefused()) {
+            Optional<Refusal> stillOpen = TillRules.stillOpen(stand.till());
+            return stillOpen.isPresent() ? new Decision(List.of(), stillOpen) : decision;
+        }
         if (command.kind() != OrderCommand.Kind.HAND || decision.isRefused()) {
             return decision;
         }

@@ -65,7 +65,7 @@ public final class Kitchen {
                 List<PartId> ids = List.copyOf(partsOf(voided.id()).keySet());
                 ids.forEach(id -> withdraw(voided.id(), id));
             }
-            case HANDED, BROUGHT_BACK -> {}
+            case DISCOUNTED, HANDED, BROUGHT_BACK -> {}
         }
     }
 

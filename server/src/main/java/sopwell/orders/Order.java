@@ -1,6 +1,7 @@
 package sopwell.orders;
 
 import java.util.List;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 
 /**
@@ -9,6 +10,7 @@ import sopwell.money.Totals;
  * @param id unique for ever: the date and a running number, {@code 20261125-0214}
  * @param version 1 when placed, one more with every change
  * @param linesEver the highest line number ever used on it
+ * @param discount what is taken off it; the totals have it already
  * @param placedAtMs when it reached the stand, milliseconds since 1970-01-01 UTC
  * @param takenAtMs since when its guest waits: earlier than that when it was taken while the stand
  *     could not be asked
@@ -25,6 +27,7 @@ public record Order(
         List<OrderLine> lines,
         int linesEver,
         Totals totals,
+        Discount discount,
         Quote quote,
         String menuRevision,
         long placedAtMs,
@@ -69,6 +72,7 @@ public record Order(
                 placed.lines(),
                 linesEver(0, placed.lines()),
                 placed.totals(),
+                Discount.NONE,
                 placed.quote(),
                 placed.menuRevision(),
                 atMs,
@@ -88,8 +92,29 @@ public record Order(
                 changed.lines(),
                 linesEver(linesEver, changed.lines()),
                 changed.totals(),
+                discount,
                 quote,
                 changed.menuRevision(),
+                placedAtMs,
+                takenAtMs,
+                toldMenu,
+                handedAtMs,
+                voidReason);
+    }
+
+    Order discounted(OrderEvent.OrderDiscounted discounted) {
+        return new Order(
+                id,
+                number,
+                name,
+                toGo,
+                discounted.version(),
+                lines,
+                linesEver,
+                discounted.totals(),
+                discounted.discount(),
+                quote,
+                menuRevision,
                 placedAtMs,
                 takenAtMs,
                 toldMenu,
@@ -115,6 +140,7 @@ public record Order(
                 lines,
                 linesEver,
                 totals,
+                discount,
                 quote,
                 menuRevision,
                 placedAtMs,
@@ -134,6 +160,7 @@ public record Order(
                 lines,
                 linesEver,
                 totals,
+                discount,
                 quote,
                 menuRevision,
                 placedAtMs,

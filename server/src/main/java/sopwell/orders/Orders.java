@@ -44,6 +44,10 @@ public final class Orders {
                 OrderEvent.OrderChanged changed = (OrderEvent.OrderChanged) event;
                 put(get(changed.order()).changed(changed));
             }
+            case DISCOUNTED -> {
+                OrderEvent.OrderDiscounted less = (OrderEvent.OrderDiscounted) event;
+                put(get(less.order()).discounted(less));
+            }
             case VOIDED -> {
                 OrderEvent.OrderVoided voided = (OrderEvent.OrderVoided) event;
                 put(get(voided.order()).voided(voided));

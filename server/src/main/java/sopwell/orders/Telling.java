@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import sopwell.Limits;
 import sopwell.menu.Menu;
+import sopwell.money.Discount;
 
 /**
  * When a price that a guest was told holds. Stateless and pure.
@@ -26,13 +27,15 @@ final class Telling {
                     Refusal.of(Reason.TOLD_TIME, Limits.TAKEN_AGO_MILLIS_MAX / 3_600_000));
         }
         Menu menu = told.menu();
-        Sold sold = new Sold(menu);
+        Selling sold = new Selling(menu, new Outs());
         for (Asked line : lines) {
-            if (!sold.test(line.selection())) {
+            if (!sold.isOnMenu(line.selection())) {
                 return Optional.of(Refusal.of(Reason.MENU_CHANGED, line.selection().item()));
             }
         }
-        long cents = OrderRules.totals(Edits.fresh(menu, lines), with).totalCents();
+        long cents =
+                OrderRules.totals(Edits.fresh(menu, lines), Discount.NONE, with.settings().tax())
+                        .totalCents();
         return cents == told.totalCents()
                 ? Optional.empty()
                 : Optional.of(Refusal.of(Reason.TOLD_PRICE, told.totalCents(), cents));

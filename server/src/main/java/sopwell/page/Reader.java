@@ -1,9 +1,16 @@
 package sopwell.page;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.teavm.jso.JSExport;
 import sopwell.counter.CallViews;
 import sopwell.counter.Kit;
 import sopwell.counter.ViewJson;
+import sopwell.menu.Out;
+import sopwell.menu.Shortage;
+import sopwell.money.CardNumber;
+import sopwell.orders.Outs;
 
 /** Reads and prices calls in the page, by one kit. Belongs to the page's thread. */
 public final class Reader {
@@ -31,10 +38,32 @@ public final class Reader {
      * What is shown of a text, as JSON.
      *
      * @param pressed whether it is to be placed now
+     * @param outs what is out as it was last heard: each with how many are left and until when,
+     *     {@code item:fries 0 1767225600000}, parted by semicolons
+     * @param nowMs milliseconds since 1970-01-01 UTC in decimal digits
      */
     @JSExport
-    public String read(String text, boolean pressed) {
-        return ViewJson.write(views.of(text, pressed));
+    public String read(String text, boolean pressed, String outs, String nowMs) {
+        return ViewJson.write(views.of(text, pressed, outs(outs), Long.parseLong(nowMs)));
+    }
+
+    private Outs outs(String written) {
+        List<Shortage> known = new ArrayList<>();
+        for (String one : written.split(";", -1)) {
+            String[] parts = one.split(" ", -1);
+            Optional<Out> out = parts.length == 3 ? Out.read(parts[0]) : Optional.empty();
+            if (out.isPresent() && out.get().isOn(kit.menu())) {
+                int left = Integer.parseInt(parts[1]);
+                known.add(new Shortage(out.get(), left, Long.parseLong(parts[2])));
+            }
+        }
+        return Outs.of(known);
+    }
+
+    /** Whether a text holds what looks like a card's number, which must never be kept. */
+    @JSExport
+    public boolean holdsCard(String text) {
+        return CardNumber.isIn(text);
     }
 
     /** A text of the screen with what is handed in at its places. */

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.List;
+import sopwell.counter.OutWords;
 import sopwell.menu.Menu;
 import sopwell.orders.Refusal;
 
@@ -27,9 +28,16 @@ final class Sentences {
             case MENU_CHANGED -> t.of(key, args.stream().map(this::item).toArray());
             case NOT_TODAY -> t.of(key, item(arg(args, 0)), days(arg(args, 1)));
             case TEXT_TOO_LONG -> t.of(key, field(arg(args, 0)), arg(args, 1));
-            case TOLD_PRICE -> t.of(key, money(arg(args, 0)), money(arg(args, 1)));
-            case TEXT_UNCLEAR -> t.of(key, field(arg(args, 0)));
+            case TOLD_PRICE -> t.of(key, money(args, 0), money(args, 1));
+            case TEXT_UNCLEAR, CARD_NUMBER -> t.of(key, field(arg(args, 0)));
+            case OUT, TOO_FEW_LEFT -> OutWords.sentence(refusal, menu, t.phrases());
+            case NOT_ON_MENU, NOT_OUT -> t.of(key, OutWords.named(arg(args, 0), menu, t.phrases()));
             case NOT_WHOLE -> notWhole(key, args);
+            case DISCOUNT_TOO_LARGE, TILL_SHORT -> t.of(key, arg(args, 0), money(args, 1));
+            case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
+            case MORE_THAN_DUE, TENDERED_SHORT -> t.of(key, money(args, 0), money(args, 1));
+            case MORE_THAN_PAID ->
+                    t.of(key, arg(args, 0), t.get("means." + arg(args, 2)), money(args, 1));
             case UNKNOWN_ORDER,
                     DAY_CLOSED,
                     NO_DAY_OPEN,
@@ -37,6 +45,9 @@ final class Sentences {
                     UNKNOWN_PART,
                     TOLD_TIME,
                     STALE_VERSION,
+                    LEFT_RANGE,
+                    MINUTES_RANGE,
+                    TOO_MANY_OUT,
                     NO_LINES,
                     TOO_MANY_LINES,
                     QUANTITY,
@@ -53,7 +64,15 @@ final class Sentences {
                     ALREADY_STARTED,
                     ALREADY_UP,
                     NOT_UP,
-                    NOTHING_TO_BRING_BACK ->
+                    NOTHING_TO_BRING_BACK,
+                    NOTHING_DUE,
+                    CASHIER_MISSING,
+                    TILL_OPEN,
+                    TILL_NOT_OPEN,
+                    NO_TILL_OPEN,
+                    WHICH_TILL,
+                    TILLS_OPEN,
+                    COUNT_WRONG ->
                     t.of(key, args.toArray());
         };
     }
@@ -70,8 +89,8 @@ final class Sentences {
         return place < args.size() ? args.get(place) : "";
     }
 
-    private String money(String cents) {
-        return t.money(Long.parseLong(cents));
+    private String money(List<String> args, int place) {
+        return t.money(Long.parseLong(arg(args, place)));
     }
 
     private String item(String id) {

@@ -9,10 +9,12 @@ import java.util.Locale;
 import java.util.Map;
 import sopwell.call.CallRefusal;
 import sopwell.counter.CallSentences;
+import sopwell.counter.OutWords;
 import sopwell.counter.Phrases;
 import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
+import sopwell.menu.Out;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
 
@@ -114,11 +116,12 @@ public final class T {
 
     /** Names in a row: "fryer", "fryer and grill", "fryer, grill and drinks". */
     public String list(List<String> names) {
-        if (names.size() < 2) {
-            return String.join("", names);
-        }
-        int last = names.size() - 1;
-        return String.join(", ", names.subList(0, last)) + get("list.and") + names.get(last);
+        return phrases.list(names);
+    }
+
+    /** What a menu calls something that is out; it must be on that menu. */
+    public String name(Out out, Menu menu) {
+        return OutWords.name(out, menu, phrases);
     }
 
     /** What is wrong with a command, and what would be right; with the menu's own names. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,10 @@ import sopwell.counter.CallViews;
 import sopwell.counter.Kit;
 import sopwell.counter.ViewJson;
 import sopwell.menu.Lang;
+import sopwell.menu.Out;
+import sopwell.menu.Shortage;
 import sopwell.money.TaxRule;
+import sopwell.orders.Outs;
 import sopwell.web.Texts;
 
 /** The page reads, prices and words every call as the server does, and at once. */
@@ -25,14 +29,14 @@ class PageReaderTest {
     private static final TaxRule TAX = new TaxRule(8_250);
     private static final String READ =
             """
-            const [kit, calls, done] = arguments;
+            const [kit, calls, outs, done] = arguments;
             const ascii = (text) => text.replace(/[^\\x20-\\x7e]/g,
                 (c) => '\\\\u' + c.charCodeAt(0).toString(16).padStart(4, '0'));
             const js = document.querySelector('script[src*="/reading.js"]').src;
             import(js.replace('/reading.js', '/reader.js')).then((module) => {
                 const reader = module.open(kit);
                 done(JSON.parse(calls).map(
-                    (call, at) => ascii(reader.read(call, at % 2 === 1))));
+                    (call, at) => ascii(reader.read(call, at % 2 === 1, outs, '1000'))));
             }).catch((fault) => done(['' + fault]));
             """;
 
@@ -66,6 +70,19 @@ class PageReaderTest {
     void readsTheCallsOfAnyMenuAsTheServerDoes() {
         for (long seed = 0; seed < 12; seed++) {
             compare(ManyCalls.other(seed, 150), seed % 2 == 0 ? Lang.EN : Lang.ES);
+        }
+    }
+
+    @Test
+    void refusesWhatIsOutAsTheServerDoes() {
+        List<Shortage> shortages =
+                List.of(
+                        new Shortage(Out.item("fries"), 0, 0),
+                        new Shortage(Out.item("cola"), 0, 900),
+                        new Shortage(Out.size("beef", "large"), 0, 2_000),
+                        new Shortage(Out.option("hot"), 3, 0));
+        for (Lang lang : Lang.values()) {
+            compare(ManyCalls.demo(21, 500), lang, shortages);
         }
     }
 
@@ -168,6 +185,10 @@ class PageReaderTest {
     }
 
     private static void compare(ManyCalls.Case some, Lang lang) {
+        compare(some, lang, List.of());
+    }
+
+    private static void compare(ManyCalls.Case some, Lang lang, List<Shortage> shortages) {
         Kit kit = Kit.of(some.menu(), TAX, Texts.load().in(lang).phrases());
         CallViews views = kit.views();
         StringBuilder calls = new StringBuilder("[");
@@ -177,12 +198,19 @@ class PageReaderTest {
             calls.append('"');
         }
         List<?> read =
-                (List<?>) browser.scriptLater(READ, kit.written(), calls.append(']').toString());
+                (List<?>)
+                        browser.scriptLater(
+                                READ,
+                                kit.written(),
+                                calls.append(']').toString(),
+                                shortages.stream()
+                                        .map(s -> s.out() + " " + s.left() + " " + s.untilMs())
+                                        .collect(Collectors.joining(";")));
         assertEquals(some.texts().size(), read.size(), () -> "" + read.get(0));
         for (int i = 0; i < read.size(); i++) {
             String text = some.texts().get(i);
             StringBuilder here = new StringBuilder();
-            ViewJson.write(views.of(text, i % 2 == 1))
+            ViewJson.write(views.of(text, i % 2 == 1, Outs.of(shortages), 1_000))
                     .chars()
                     .forEach(c -> here.append(c >= ' ' && c < 0x7f ? "" + (char) c : escaped(c)));
             assertEquals(here.toString(), read.get(i), () -> "of the call: " + text);

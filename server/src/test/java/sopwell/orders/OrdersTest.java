@@ -9,6 +9,7 @@ import static sopwell.desk.Script.reason;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.Script;
+import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
 
 /** What may be done to orders, and what is refused. */
@@ -134,7 +135,15 @@ class OrdersTest {
     @Test
     void aNumberIsNeverOnTwoOpenOrders() {
         StandSettings few =
-                new StandSettings("s", "S", Script.SETTINGS.zone(), 4, new TaxRule(0), 360, 3);
+                new StandSettings(
+                        "s",
+                        "S",
+                        Script.SETTINGS.zone(),
+                        4,
+                        new TaxRule(0),
+                        360,
+                        3,
+                        CashRule.USUAL);
         Script small = new Script(few);
         Order first = small.place("beef");
         Order second = small.place("beef");

@@ -18,6 +18,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             OrderApi orders,
             PartApi parts,
             DayApi days,
+            OutApi outs,
             StandApi stand) {
         static Handlers of(ApiContext context) {
             return new Handlers(
@@ -26,6 +27,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
                     new OrderApi(context),
                     new PartApi(context),
                     new DayApi(context),
+                    new OutApi(context),
                     new StandApi(context));
         }
     }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import sopwell.boards.Board;
 import sopwell.boards.Column;
+import sopwell.boards.CounterBoard;
 import sopwell.boards.CounterRow;
 import sopwell.boards.PartRow;
 import sopwell.boards.PassRow;
@@ -62,6 +63,9 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("below", board.below());
         if (board instanceof StationBoard station) {
             columns(json, station.columns());
+        }
+        if (board instanceof CounterBoard counter) {
+            OutApi.list(json, counter.outs());
         }
         json.writeEndObject();
     }

@@ -31,7 +31,9 @@ final class CounterPages {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("t", ask.screen().t());
         params.put("form", next);
-        params.put("reading", readings.view(form.call(), status != 200, ask.screen().t()));
+        params.put(
+                "reading",
+                readings.view(form.call(), form.order(), status != 200, ask.screen().t()));
         params.put("kind", result.kind());
         params.put("placed", result.placed());
         params.put("number", result.number());
@@ -70,7 +72,7 @@ final class CounterPages {
         }
         long nowMs = context.clock().millis();
         FrameHead head = new FrameHead("counter", "", 0, 0, nowMs, "", "");
-        Open none = new Open(head, new CounterBoard(List.of(), 0));
+        Open none = new Open(head, new CounterBoard(List.of(), 0, List.of()));
         CounterForm form = CounterForm.fresh("");
         return PageHandling.html(200, whole(200, ask, form, CounterResult.NONE, none));
     }
@@ -84,7 +86,7 @@ final class CounterPages {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("form", form);
-        params.put("reading", readings.view(form.call(), status != 200, t));
+        params.put("reading", readings.view(form.call(), form.order(), status != 200, t));
         params.put("rows", Words.of(context.parser().get().menu(), t));
         params.put("head", open.head());
         params.put("board", open.board());

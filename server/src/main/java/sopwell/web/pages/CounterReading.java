@@ -1,8 +1,7 @@
 package sopwell.web.pages;
 
-import java.util.ArrayList;
 import java.util.List;
-import sopwell.call.CallLine;
+import java.util.Optional;
 import sopwell.call.CallParser;
 import sopwell.call.Reading;
 import sopwell.counter.CallView;
@@ -10,13 +9,14 @@ import sopwell.counter.CallViews;
 import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
-import sopwell.menu.Pricing;
 import sopwell.orders.Asked;
+import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Quote;
+import sopwell.orders.Refusal;
 import sopwell.web.T;
 
-/** Reads a call for the counter's page, prices it and finds the wait. Thread-safe. */
+/** Reads a call for the counter's page, prices it and asks what the stand says. Thread-safe. */
 final class CounterReading {
     private final PageContext context;
 
@@ -24,37 +24,40 @@ final class CounterReading {
         this.context = context;
     }
 
-    /** What the guest asked for, of a reading without fault. */
-    static List<Asked> asked(Reading reading) {
-        return reading.lines().stream()
-                .map(line -> new Asked(line.quantity(), line.selection()))
-                .toList();
-    }
-
     /**
      * The reading of a text.
      *
+     * @param edited the order that is edited, or empty; what it had, it may keep
      * @param pressed whether it is to be placed now, so that what is unfinished is a fault
      */
-    CallView view(String text, boolean pressed, T t) throws PageHandling.Interrupted {
+    CallView view(String text, String edited, boolean pressed, T t)
+            throws PageHandling.Interrupted {
         CallParser parser = context.parser().get();
         Reading reading = parser.read(text);
-        CallView view =
-                new CallViews(parser, t.phrases(), context.settings().tax())
-                        .of(text, reading, pressed);
-        return reading.lines().isEmpty()
-                ? view
-                : view.withQuote(t.quote(quote(parser.menu(), reading)));
+        CallViews views = new CallViews(parser, t.phrases(), context.settings().tax());
+        List<OrderLine> priced = views.priced(reading);
+        Said said = said(parser.menu(), priced, CallViews.asked(reading), edited);
+        CallView view = views.of(text, reading, pressed, said.shortage());
+        return priced.isEmpty() ? view : view.withQuote(t.quote(said.quote()));
     }
 
-    private Quote quote(Menu menu, Reading reading) throws PageHandling.Interrupted {
-        List<OrderLine> lines = new ArrayList<>();
-        for (CallLine line : reading.lines()) {
-            long unitCents = Pricing.unitCents(menu, line.selection());
-            int number = lines.size() + 1;
-            lines.add(new OrderLine(number, line.quantity(), line.selection(), unitCents));
-        }
+    /** What the stand says to lines as things are now. */
+    private record Said(Quote quote, Optional<Refusal> shortage) {}
+
+    private Said said(Menu menu, List<OrderLine> lines, List<Asked> asked, String order)
+            throws PageHandling.Interrupted {
+        long nowMs = context.clock().millis();
         return PageHandling.await(
-                context.follower().ask((Stand s) -> WaitQuote.quote(s.kitchen(), menu, lines)));
+                context.follower()
+                        .ask(
+                                (Stand s) ->
+                                        new Said(
+                                                WaitQuote.quote(s.kitchen(), menu, lines),
+                                                s.selling()
+                                                        .shortage(had(s, order), asked, nowMs))));
+    }
+
+    private static List<OrderLine> had(Stand stand, String order) {
+        return stand.orders().find(order).map(Order::lines).orElse(List.of());
     }
 }

@@ -8,6 +8,7 @@ import sopwell.call.CallPrinter;
 import sopwell.call.Counted;
 import sopwell.call.Reading;
 import sopwell.counter.CallView;
+import sopwell.counter.CallViews;
 import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForOrders;
@@ -70,7 +71,8 @@ final class CounterRoutes {
         if (context.parser().get() == null) {
             return handling.sentence(503, t.get("page.no-menu"), ask);
         }
-        CallView view = readings.view(ask.fields().getOrDefault("call", ""), false, t);
+        CallView view =
+                readings.view(ask.fields().getOrDefault("call", ""), ask.field("order"), false, t);
         return PageHandling.html(
                 200, context.pages().render("counter/read", Map.of("t", t, "r", view)));
     }
@@ -141,13 +143,10 @@ final class CounterRoutes {
                                 form.version(),
                                 form.name(),
                                 form.toGo(),
-                                CounterReading.asked(reading),
+                                CallViews.asked(reading),
                                 "")
                         : new OrderCommand.Place(
-                                form.name(),
-                                form.toGo(),
-                                CounterReading.asked(reading),
-                                told.told());
+                                form.name(), form.toGo(), CallViews.asked(reading), told.told());
         Answer answer =
                 PageHandling.await(
                         context.desk()

@@ -1,8 +1,13 @@
 package sopwell.web.pages;
 
+import java.time.ZoneId;
+import java.util.List;
 import java.util.stream.Collectors;
+import sopwell.boards.CounterBoard;
 import sopwell.boards.CounterRow;
 import sopwell.menu.Menu;
+import sopwell.menu.Out;
+import sopwell.menu.Shortage;
 import sopwell.orders.OrderLine;
 import sopwell.web.T;
 
@@ -11,7 +16,37 @@ import sopwell.web.T;
  *
  * @param menu the menu in force, for names; an item that it no longer has keeps its id
  */
-public record CounterView(T t, Menu menu) {
+public record CounterView(T t, Menu menu, ZoneId zone) {
+    /** What is out, in words, for the strip above the open orders. */
+    public List<OutWord> outs(CounterBoard board) {
+        return board.outs().stream()
+                .filter(shortage -> shortage.out().isOn(menu))
+                .map(this::out)
+                .toList();
+    }
+
+    /**
+     * One thing that is out.
+     *
+     * @param word the word of the word board that stands for it alone, or empty
+     * @param gone whether none is left
+     * @param known what it is, how many are left and until when, for the page's own reader
+     */
+    public record OutWord(String word, String name, String state, boolean gone, String known) {}
+
+    private OutWord out(Shortage shortage) {
+        Out out = shortage.out();
+        String word =
+                switch (out.kind()) {
+                    case ITEM -> "i." + out.item();
+                    case OPTION -> "o." + out.id();
+                    case SIZE -> "";
+                };
+        String state = OutView.state(shortage, zone, t);
+        String known = out + " " + shortage.left() + " " + shortage.untilMs();
+        return new OutWord(word, t.name(out, menu), state, shortage.isGone(), known);
+    }
+
     /** What an order has on it, short. */
     public String summary(CounterRow row) {
         return row.lines().stream().map(this::line).collect(Collectors.joining(", "));

@@ -19,10 +19,12 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 import sopwell.call.CallParser;
+import sopwell.counter.CallViews;
 import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.Replay;
+import sopwell.desk.Script;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
@@ -50,7 +52,7 @@ public final class PageStand implements AutoCloseable {
     private final Desk desk = new Desk(log, settings, now::get, follower::follow);
     private final CallParser parser = new CallParser(menu());
     private final Texts texts = Texts.load();
-    private final Pages pages = new Pages(follower::menu);
+    private final Pages pages = new Pages(follower::menu, Script.SETTINGS.zone());
     private final BoardHub hub = new BoardHub(follower, log.epoch(), now::get, System::nanoTime);
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;
@@ -122,7 +124,7 @@ public final class PageStand implements AutoCloseable {
                 ask(
                         new StandCommand.ForOrders(
                                 new OrderCommand.Place(
-                                        name, true, CounterReading.asked(parser.read(call)))));
+                                        name, true, CallViews.asked(parser.read(call)))));
         return answer.events().stream()
                 .filter(recorded -> recorded.event() instanceof OrderPlaced)
                 .map(recorded -> ((OrderPlaced) recorded.event()).order())
@@ -134,7 +136,7 @@ public final class PageStand implements AutoCloseable {
         ask(
                 new StandCommand.ForOrders(
                         new OrderCommand.Change(
-                                order, 1, "", true, CounterReading.asked(parser.read(call)), "")));
+                                order, 1, "", true, CallViews.asked(parser.read(call)), "")));
     }
 
     Frame frame(String board) {

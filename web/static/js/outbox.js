@@ -57,7 +57,8 @@ async function post(request, order) {
   const html = await answer.text();
   if (answer.status === 200 && answer.headers.has('Sopwell-Order')) {
     return { kind: 'done', html, order: answer.headers.get('Sopwell-Order'),
-      number: Number(answer.headers.get('Sopwell-Number')) };
+      number: Number(answer.headers.get('Sopwell-Number')),
+      triggers: answer.headers.get('HX-Trigger') || '' };
   }
   const refused = REFUSED.includes(answer.status) && answer.headers.has('Sopwell-Version');
   return refused ? { kind: 'refused', html, sentence: sentence(html) } : { kind: 'away' };

@@ -112,6 +112,8 @@ async function heard(news) {
   }
   if (news.html) {
     showAnswer(news.html);
+    news.triggers.split(',').map((name) => name.trim()).filter((name) => name && name !== 'placed')
+      .forEach((name) => document.body.dispatchEvent(new CustomEvent(name)));
   }
   emptied(entry);
 }

@@ -132,6 +132,11 @@ public final class PageStand implements AutoCloseable {
                 .orElseThrow();
     }
 
+    /** What its clock says, in milliseconds, as a form's field. */
+    String nowMs() {
+        return Long.toString(now.get().toEpochMilli());
+    }
+
     void change(String order, String call) {
         ask(
                 new StandCommand.ForOrders(

@@ -1,6 +1,7 @@
 // Every change carries a key of its own, so that it is done once however often it arrives; and a
 // press that got no answer says so.
 import { newKey } from './keys.js';
+import './register.js';
 
 const body = document.body;
 
@@ -28,7 +29,7 @@ for (const failed of ['htmx:sendError', 'htmx:timeout']) {
 // A sentence on a board's message line goes by itself; what it was about stands in the rows.
 let fading = 0;
 body.addEventListener('htmx:afterSwap', (event) => {
-  if (event.detail.target.id === 'said') {
+  if (event.detail.target?.id === 'said') {
     clearTimeout(fading);
     fading = setTimeout(() => say(event.detail.target, ''), 8000);
   }

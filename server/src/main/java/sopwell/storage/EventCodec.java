@@ -100,6 +100,7 @@ final class EventCodec {
             case DAY_CLOSED -> OrderBodies.read(body, OrderEvent.Kind.DAY_CLOSED);
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
+            case ORDER_TOLD -> OrderBodies.read(body, OrderEvent.Kind.TOLD);
             case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);
             case ORDER_DISCOUNTED -> OrderBodies.read(body, OrderEvent.Kind.DISCOUNTED);
             case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);

@@ -22,6 +22,7 @@ enum EventName {
     DAY_CLOSED("day-closed", 1, OrderEvent.DayClosed.class),
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
+    ORDER_TOLD("order-told", 1, OrderEvent.OrderTold.class),
     ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),
     ORDER_DISCOUNTED("order-discounted", 1, OrderEvent.OrderDiscounted.class),
     ORDER_VOIDED("order-voided", 1, OrderEvent.OrderVoided.class),

@@ -136,6 +136,7 @@ final class Samples {
                 new OrderEvent.DayClosed(date, true, List.of(order(7), order(9))),
                 new MenuEvent.MenuAdopted(smallMenu()),
                 placed,
+                new OrderEvent.OrderTold(placed.order(), "0123456789abcdef", 1_746_291_600_000L),
                 new OrderEvent.OrderChanged(
                         placed.order(),
                         2,

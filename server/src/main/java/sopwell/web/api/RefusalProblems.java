@@ -28,6 +28,8 @@ public final class RefusalProblems {
                     TEXT_UNCLEAR,
                     CARD_NUMBER,
                     REASON_MISSING,
+                    TOLD_TIME,
+                    TOLD_PRICE,
                     NOT_TODAY,
                     NOT_ON_MENU,
                     LEFT_RANGE,

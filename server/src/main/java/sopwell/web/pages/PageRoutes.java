@@ -33,6 +33,7 @@ public final class PageRoutes {
         new OutRoutes(context, handling).add(routes);
         new DayOrderRoutes(context, handling).add(routes);
         new PaperRoutes(context, handling).add(routes);
+        new AwayRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
     }
 

@@ -76,6 +76,7 @@ final class StandRoutes {
                         pages,
                         hub::board,
                         () -> parser(follower.menu()),
+                        this::parserOf,
                         date -> askDay(date, MixPageData::of),
                         date -> askDay(date, StandRoutes::report),
                         this::newKey));
@@ -123,6 +124,13 @@ final class StandRoutes {
     private static DayReport report(Stand stand) {
         LocalDate date = stand.orders().date().orElseThrow();
         return DayReport.of(date, stand.orders(), stand.till());
+    }
+
+    private Optional<CallParser> parserOf(String revision) {
+        Menu now = follower.menu();
+        return now != null && now.revision().equals(revision)
+                ? Optional.of(parser(now))
+                : menus.menu(revision).map(CallParser::new);
     }
 
     /** The newest day is at hand; an older one is read from the log, off the waiting threads. */

@@ -11,7 +11,8 @@ import sopwell.orders.OrderLine;
  * @param version what an edit must name
  * @param dueCents what is due on it; negative when money is due back
  * @param menuRevision the menu that the lines' words come from
- * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
+ * @param atToldPrice whether its prices are those of an earlier menu, as its guest was told
  */
 public record CounterRow(
         String order,
@@ -24,7 +25,8 @@ public record CounterRow(
         long totalCents,
         long dueCents,
         String menuRevision,
-        long placedAtMs)
+        long placedAtMs,
+        boolean atToldPrice)
         implements Row {
     public CounterRow {
         lines = List.copyOf(lines);

@@ -57,7 +57,8 @@ public final class OrderBoards {
                 order.totals().totalCents(),
                 dueCents,
                 order.menuRevision(),
-                order.placedAtMs());
+                order.takenAtMs(),
+                order.isAtToldPrice());
     }
 
     private static PassRow passRow(
@@ -84,7 +85,7 @@ public final class OrderBoards {
                 order.lines().stream().mapToInt(OrderLine::quantity).sum(),
                 dueCents,
                 parts,
-                order.placedAtMs(),
+                order.takenAtMs(),
                 wholeAtMs);
     }
 

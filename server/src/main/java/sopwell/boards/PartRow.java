@@ -17,7 +17,7 @@ import sopwell.menu.LocalText;
  * @param started whether work has begun
  * @param unseen whether the station must say "seen"
  * @param cancelled whether it was taken off the order
- * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  */
 public record PartRow(
         PartId part,

@@ -15,7 +15,7 @@ import sopwell.menu.LocalText;
  *     can still be brought back
  * @param pieces how many pieces it has in all
  * @param dueCents what is due on it; negative when money is due back
- * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  * @param wholeAtMs when its last part came up, or 0
  */
 public record PassRow(

@@ -55,6 +55,11 @@ public final class Kitchen {
         switch (event.kind()) {
             case DAY_OPENED, DAY_CLOSED -> leaveDay();
             case PLACED, CHANGED -> refit(order.orElseThrow(), atMs);
+            case TOLD -> {
+                Order told = order.orElseThrow();
+                List<Part> parts = List.copyOf(parts(told.id()));
+                parts.forEach(part -> put(part.since(told.takenAtMs())));
+            }
             case VOIDED -> {
                 Order voided = order.orElseThrow();
                 List<PartId> ids = List.copyOf(partsOf(voided.id()).keySet());

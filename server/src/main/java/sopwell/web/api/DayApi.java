@@ -113,6 +113,8 @@ final class DayApi {
         json.writeNumberField("orders", mix.orders());
         json.writeNumberField("voids", mix.voids());
         json.writeNumberField("pieces", mix.pieces());
+        json.writeNumberField("takenBefore", mix.takenBefore());
+        json.writeNumberField("toldPrices", mix.toldPrices());
         json.writeNumberField("subtotalCents", mix.subtotalCents());
         json.writeArrayFieldStart("items");
         for (ItemCount item : mix.items()) {

@@ -61,6 +61,12 @@ final class OrderJson {
         json.writeNumberField("dueCents", standing.dueCents());
         quote(json, order.quote());
         time(json, "placedAt", order.placedAtMs());
+        if (order.isTakenBefore()) {
+            time(json, "takenAt", order.takenAtMs());
+        }
+        if (order.isAtToldPrice()) {
+            json.writeStringField("toldMenuRevision", order.toldMenu());
+        }
         time(json, "handedAt", order.handedAtMs());
         if (order.isVoid()) {
             json.writeStringField("voidReason", order.voidReason());
@@ -78,6 +84,7 @@ final class OrderJson {
             JsonGenerator json, List<OrderLine> lines, Totals totals, Quote quote, Said said)
             throws IOException {
         json.writeStartObject();
+        json.writeStringField("menuRevision", said.menu().revision());
         lines(json, lines, said.menu(), said.lang());
         totals(json, totals);
         quote(json, quote);

@@ -12,6 +12,11 @@ import sopwell.orders.OrderEvent.OrderPlaced;
  * @param sentence why it was refused, or empty
  */
 record CounterResult(String kind, OrderPlaced placed, int number, String sentence) {
+    /** Headers of an answer: the order that something was done to, and its number. */
+    static final String ORDER = "Sopwell-Order";
+
+    static final String NUMBER = "Sopwell-Number";
+
     static final CounterResult NONE = new CounterResult("", null, 0, "");
 
     static CounterResult refused(String sentence) {

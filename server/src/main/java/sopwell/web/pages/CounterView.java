@@ -30,8 +30,9 @@ public record CounterView(T t, Menu menu, ZoneId zone) {
      *
      * @param word the word of the word board that stands for it alone, or empty
      * @param gone whether none is left
+     * @param known what it is, how many are left and until when, for the page's own reader
      */
-    public record OutWord(String word, String name, String state, boolean gone) {}
+    public record OutWord(String word, String name, String state, boolean gone, String known) {}
 
     private OutWord out(Shortage shortage) {
         Out out = shortage.out();
@@ -42,7 +43,8 @@ public record CounterView(T t, Menu menu, ZoneId zone) {
                     case SIZE -> "";
                 };
         String state = OutView.state(shortage, zone, t);
-        return new OutWord(word, t.name(out, menu), state, shortage.isGone());
+        String known = out + " " + shortage.left() + " " + shortage.untilMs();
+        return new OutWord(word, t.name(out, menu), state, shortage.isGone(), known);
     }
 
     /** What an order has on it, short. */

@@ -28,6 +28,9 @@ final class PageHandling {
     private static final Logger LOGGER = Logger.getLogger(PageHandling.class.getName());
     private static final String HTML = "text/html; charset=utf-8";
 
+    /** Says whose answer it is, and which version's: not every answer on a network is ours. */
+    private static final String VERSION = "Sopwell-Version";
+
     private final PageContext context;
     private final Screens screens;
 
@@ -124,6 +127,6 @@ final class PageHandling {
             LOGGER.log(Level.SEVERE, "a screen's request broke", bug);
             reply = sentence(500, t.get("api.broken"), ask);
         }
-        reply.send(exchange);
+        reply.with(VERSION, context.assets().version()).send(exchange);
     }
 }

@@ -31,6 +31,9 @@ public final class PageRoutes {
         new PayRoutes(context, handling).add(routes);
         new TillRoutes(context, handling).add(routes);
         new OutRoutes(context, handling).add(routes);
+        new DayOrderRoutes(context, handling).add(routes);
+        new PaperRoutes(context, handling).add(routes);
+        new AwayRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
     }
 

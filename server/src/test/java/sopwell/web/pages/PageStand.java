@@ -13,12 +13,14 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 import sopwell.call.CallParser;
+import sopwell.counter.CallViews;
 import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -72,6 +74,9 @@ public final class PageStand implements AutoCloseable {
                         pages,
                         hub::board,
                         () -> parser,
+                        revision ->
+                                Optional.of(parser)
+                                        .filter(p -> p.menu().revision().equals(revision)),
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(MixPageData::of)),
@@ -130,7 +135,7 @@ public final class PageStand implements AutoCloseable {
                 ask(
                         new StandCommand.ForOrders(
                                 new OrderCommand.Place(
-                                        name, true, CounterReading.asked(parser.read(call)))));
+                                        name, true, CallViews.asked(parser.read(call)))));
         return answer.events().stream()
                 .filter(recorded -> recorded.event() instanceof OrderPlaced)
                 .map(recorded -> ((OrderPlaced) recorded.event()).order())
@@ -138,11 +143,16 @@ public final class PageStand implements AutoCloseable {
                 .orElseThrow();
     }
 
+    /** What its clock says, in milliseconds, as a form's field. */
+    String nowMs() {
+        return Long.toString(now.get().toEpochMilli());
+    }
+
     void change(String order, String call) {
         ask(
                 new StandCommand.ForOrders(
                         new OrderCommand.Change(
-                                order, 1, "", true, CounterReading.asked(parser.read(call)), "")));
+                                order, 1, "", true, CallViews.asked(parser.read(call)), "")));
     }
 
     Frame frame(String board) {

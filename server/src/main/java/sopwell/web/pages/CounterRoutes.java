@@ -221,17 +221,18 @@ final class CounterRoutes {
                                                         .find(id)
                                                         .filter(o -> stand.till().dueCents(o) < 0)
                                                         .isPresent()));
+        int number = number(ask.field("number"));
         return owes
-                ? go(ask, "/counter/orders/" + id + "/money")
-                : leave(ask, "voided", number(ask.field("number")));
+                ? go(ask, "/counter/orders/" + id + "/money", number)
+                : leave(ask, "voided", number);
     }
 
     /** Back to the counter, which says what was done. */
     private static Reply leave(Ask ask, String what, int number) {
-        return go(ask, "/counter?" + what + "=" + number);
+        return go(ask, "/counter?" + what + "=" + number, number);
     }
 
-    private static Reply go(Ask ask, String path) {
+    private static Reply go(Ask ask, String path, int number) {
         return ask.partial()
                 ? PageHandling.html(200, "")
                         .with("HX-Redirect", path)

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.money.CardNumber;
 import sopwell.orders.OrderCommand;
 
 /** The counter's money and the tills, as pages. */
@@ -224,6 +225,19 @@ class PayPagesTest {
         assertTrue(reading.contains("card’s number in it"), reading);
         assertFalse(reading.contains("1111"), reading);
         assertTrue(reading.contains("id=\"hints\""), "the line goes on reading");
+    }
+
+    @Test
+    void theTimeThatAnOrderWasTakenIsNoCardsNumber() {
+        long atMs = 1_795_802_400_000L;
+        while (!CardNumber.isIn("" + atMs)) {
+            atMs++;
+        }
+        Map<String, String> form = Map.of("key", "k", "call", "beef", "taken-at", "" + atMs);
+        String body = stand.press("/counter/orders", "k", form).body();
+        assertFalse(body.contains("card’s number in it"), body);
+        String search = stand.get("/orders?find=" + CARD.replace(" ", "")).body();
+        assertFalse(search.contains("4111"), "what was searched for does not come back");
     }
 
     private String panel(String order) {

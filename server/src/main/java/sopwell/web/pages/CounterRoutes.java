@@ -199,7 +199,7 @@ final class CounterRoutes {
                         context.desk()
                                 .submit(ask.key(), ask.fingerprint(), new ForOrders(command)));
         return switch (answer.outcome()) {
-            case DONE, REPEATED -> leave(ask, "voided", number(ask.field("number")));
+            case DONE, REPEATED -> leaveVoid(ask);
             case REFUSED -> {
                 Refusal refusal = answer.refusal().orElseThrow();
                 String sentence = t.sentence(refusal, context.follower().menu());
@@ -209,9 +209,29 @@ final class CounterRoutes {
         };
     }
 
+    /** A void order that was paid leads to where its money is given back. */
+    private Reply leaveVoid(Ask ask) throws PageHandling.Interrupted {
+        String id = ask.in("order");
+        boolean owes =
+                PageHandling.await(
+                        context.follower()
+                                .ask(
+                                        stand ->
+                                                stand.orders()
+                                                        .find(id)
+                                                        .filter(o -> stand.till().dueCents(o) < 0)
+                                                        .isPresent()));
+        return owes
+                ? go(ask, "/counter/orders/" + id + "/money")
+                : leave(ask, "voided", number(ask.field("number")));
+    }
+
     /** Back to the counter, which says what was done. */
     private static Reply leave(Ask ask, String what, int number) {
-        String path = "/counter?" + what + "=" + number;
+        return go(ask, "/counter?" + what + "=" + number);
+    }
+
+    private static Reply go(Ask ask, String path) {
         return ask.partial()
                 ? PageHandling.html(200, "")
                         .with("HX-Redirect", path)

@@ -31,14 +31,16 @@ public final class OrderBoards {
         return new PassBoard(rows, below);
     }
 
-    /** The counter: open orders, newest first. */
-    public static CounterBoard counter(Orders orders, Kitchen kitchen) {
+    /** The counter: open orders, newest first, and what stations ask. */
+    public static CounterBoard counter(
+            Orders orders, Kitchen kitchen, Function<String, Menu> menus) {
         List<CounterRow> rows =
                 orders.openNewestFirst().stream()
                         .limit(Limits.BOARD_ROWS_MAX)
                         .map(order -> counterRow(order, kitchen))
                         .toList();
-        return new CounterBoard(rows, orders.openCount() - rows.size());
+        return new CounterBoard(
+                rows, orders.openCount() - rows.size(), CounterQueries.of(orders, kitchen, menus));
     }
 
     private static CounterRow counterRow(Order order, Kitchen kitchen) {
@@ -59,7 +61,7 @@ public final class OrderBoards {
         List<PassRow.PassPart> parts =
                 kitchen.parts(order.id()).stream()
                         .sorted(Comparator.comparingInt((Part part) -> part.id().line()))
-                        .map(part -> passPart(part, menus))
+                        .map(part -> passPart(kitchen, part, menus))
                         .toList();
         OrderStage stage = kitchen.stage(order);
         boolean whole = stage == OrderStage.UP || stage == OrderStage.HANDED;
@@ -81,7 +83,8 @@ public final class OrderBoards {
                 wholeAtMs);
     }
 
-    private static PassRow.PassPart passPart(Part part, Function<String, Menu> menus) {
+    private static PassRow.PassPart passPart(
+            Kitchen kitchen, Part part, Function<String, Menu> menus) {
         Menu menu = menus.apply(part.making().menuRevision());
         List<CellWord> words = new ArrayList<>();
         for (Cell cell : Cells.of(menu, part.making(), part.id().station())) {
@@ -99,7 +102,8 @@ public final class OrderBoards {
                 words,
                 part.state(),
                 part.isDone(),
-                part.cancelled());
+                part.cancelled(),
+                kitchen.queries().openOn(part.id()).isPresent());
     }
 
     private static sopwell.menu.LocalText itemName(Menu menu, Part part) {

@@ -1,6 +1,7 @@
 package sopwell.desk;
 
 import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.QueryCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 
@@ -10,6 +11,7 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        QUERY,
         MENU
     }
 
@@ -29,6 +31,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.KITCHEN;
+        }
+    }
+
+    /** Something that a station and the counter ask of each other. */
+    record ForQueries(QueryCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.QUERY;
         }
     }
 

@@ -24,6 +24,7 @@ public final class Orders {
     private final Map<Integer, Order> openByNumber = new HashMap<>();
     private final TreeMap<String, Order> open = new TreeMap<>(BY_AGE);
     private final Deque<String> lastHanded = new ArrayDeque<>();
+    private final Map<String, Deque<Order>> earlier = new HashMap<>();
     private LocalDate date;
     private boolean dayOpen;
     private long cutAtMs;
@@ -38,6 +39,7 @@ public final class Orders {
             case PLACED -> place((OrderEvent.OrderPlaced) event, atMs);
             case CHANGED -> {
                 OrderEvent.OrderChanged changed = (OrderEvent.OrderChanged) event;
+                remember(get(changed.order()));
                 put(get(changed.order()).changed(changed));
             }
             case VOIDED -> {
@@ -99,6 +101,15 @@ public final class Orders {
         return Optional.ofNullable(orders.get(id));
     }
 
+    /** What became of an order since a version of it, unless that is longer ago than is kept. */
+    public Optional<Meanwhile> since(String id, int version) {
+        Order now = orders.get(id);
+        return earlier.getOrDefault(id, new ArrayDeque<>()).stream()
+                .filter(order -> order.version() == version)
+                .findFirst()
+                .map(seen -> Meanwhile.between(seen, now));
+    }
+
     /** The open order that has this number now. */
     public Optional<Order> findOpen(int number) {
         return Optional.ofNullable(openByNumber.get(number));
@@ -127,6 +138,7 @@ public final class Orders {
         Check.that(!dayOpen, "a day opens only when none is open");
         if (!opened.date().equals(date)) {
             orders.clear();
+            earlier.clear();
         }
         openByNumber.clear();
         open.clear();
@@ -161,6 +173,14 @@ public final class Orders {
             open.put(order.id(), order);
         } else if (open.remove(order.id()) != null) {
             openByNumber.remove(order.number());
+        }
+    }
+
+    private void remember(Order before) {
+        Deque<Order> versions = earlier.computeIfAbsent(before.id(), id -> new ArrayDeque<>());
+        versions.addLast(before);
+        if (versions.size() > Limits.ORDER_VERSIONS_MAX) {
+            versions.removeFirst();
         }
     }
 

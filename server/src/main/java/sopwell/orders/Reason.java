@@ -57,5 +57,17 @@ public enum Reason {
     /** The part is not up, so there is nothing to bring back. */
     NOT_UP,
     /** Nothing of this station was put up today. */
-    NOTHING_TO_BRING_BACK
+    NOTHING_TO_BRING_BACK,
+    /** There is no such query today. */
+    UNKNOWN_QUERY,
+    /** The part waits for an answer already; args: number. */
+    QUERY_OPEN,
+    /** The query was answered already; args: number. */
+    QUERY_ANSWERED,
+    /** The part went up or was taken off before the answer; args: number. */
+    QUERY_LAPSED,
+    /** The question is about options that the station does not work with; args: options. */
+    QUESTION_WRONG,
+    /** The answer is not one to the question; args: options. */
+    ANSWER_WRONG
 }

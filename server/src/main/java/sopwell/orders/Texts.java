@@ -4,7 +4,7 @@ import java.util.Optional;
 import sopwell.Limits;
 
 /** What free texts may hold: printable characters, and not too many. Stateless. */
-final class Texts {
+public final class Texts {
     private Texts() {}
 
     /** What is wrong with a guest's name, if anything. */
@@ -15,6 +15,16 @@ final class Texts {
     /** What is wrong with a reason, if anything. */
     static Optional<Refusal> reason(String reason) {
         return fault("reason", reason, Limits.REASON_CHARS_MAX);
+    }
+
+    /** What is wrong with a station's question, if anything. */
+    public static Optional<Refusal> question(String question) {
+        return fault("question", question, Limits.QUERY_CHARS_MAX);
+    }
+
+    /** What is wrong with an answer to a station, if anything. */
+    public static Optional<Refusal> answer(String answer) {
+        return fault("answer", answer, Limits.QUERY_CHARS_MAX);
     }
 
     private static Optional<Refusal> fault(String field, String text, int charsMax) {

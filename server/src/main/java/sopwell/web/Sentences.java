@@ -54,7 +54,13 @@ final class Sentences {
                     ALREADY_STARTED,
                     ALREADY_UP,
                     NOT_UP,
-                    NOTHING_TO_BRING_BACK ->
+                    NOTHING_TO_BRING_BACK,
+                    UNKNOWN_QUERY,
+                    QUERY_OPEN,
+                    QUERY_ANSWERED,
+                    QUERY_LAPSED,
+                    QUESTION_WRONG,
+                    ANSWER_WRONG ->
                     t.of(key, args.toArray());
         };
     }

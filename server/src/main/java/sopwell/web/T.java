@@ -134,6 +134,21 @@ public final class T {
         return String.join(", ", names.subList(0, last)) + get("list.and") + names.get(last);
     }
 
+    /** Why an order is void: one of the counter's own reasons, or what somebody wrote. */
+    public String reason(String kept) {
+        String key = "reason." + kept;
+        return has(key) ? get(key) : kept;
+    }
+
+    /** Names to choose from: "dry", "dry or wet", "dry, wet or dipped". */
+    public String either(List<String> names) {
+        if (names.size() < 2) {
+            return String.join("", names);
+        }
+        int last = names.size() - 1;
+        return String.join(", ", names.subList(0, last)) + get("list.or") + names.get(last);
+    }
+
     /** What is wrong with a command, and what would be right; with the menu's own names. */
     public String sentence(Refusal refusal, Menu menu) {
         return new Sentences(this, menu).of(refusal);

@@ -101,7 +101,8 @@ class BoardsTest {
         Order first = script.place("beef");
         Order second = script.place("fries");
         script.allUp(first);
-        CounterBoard board = OrderBoards.counter(stand().orders(), stand().kitchen());
+        CounterBoard board =
+                OrderBoards.counter(stand().orders(), stand().kitchen(), stand()::menuOf);
         assertEquals(
                 List.of(second.number(), first.number()),
                 board.rows().stream().map(CounterRow::number).toList());

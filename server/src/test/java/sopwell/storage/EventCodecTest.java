@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.Menu;
@@ -21,7 +22,8 @@ class EventCodecTest {
     @Test
     void everyEventOfEveryFamilyHasAName() {
         List<Class<?>> happened = new ArrayList<>();
-        for (Class<?> family : List.of(OrderEvent.class, KitchenEvent.class, MenuEvent.class)) {
+        for (Class<?> family :
+                List.of(OrderEvent.class, KitchenEvent.class, QueryEvent.class, MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();

@@ -17,6 +17,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             CallApi readings,
             OrderApi orders,
             PartApi parts,
+            QueryApi queries,
             DayApi days,
             StandApi stand) {
         static Handlers of(ApiContext context) {
@@ -25,6 +26,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
                     new CallApi(context),
                     new OrderApi(context),
                     new PartApi(context),
+                    new QueryApi(context),
                     new DayApi(context),
                     new StandApi(context));
         }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import sopwell.boards.Board;
 import sopwell.boards.Column;
+import sopwell.boards.CounterBoard;
 import sopwell.boards.CounterRow;
 import sopwell.boards.PartRow;
 import sopwell.boards.PassRow;
@@ -62,6 +63,8 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("below", board.below());
         if (board instanceof StationBoard station) {
             columns(json, station.columns());
+        } else if (board instanceof CounterBoard counter) {
+            QueryJson.open(json, counter.queries());
         }
         json.writeEndObject();
     }
@@ -92,6 +95,11 @@ public final class JsonFrames implements FrameWriter {
         json.writeBooleanField("started", row.started());
         json.writeBooleanField("unseen", row.unseen());
         json.writeBooleanField("cancelled", row.cancelled());
+        if (row.query().isPresent()) {
+            json.writeObjectFieldStart("query");
+            QueryJson.fields(json, row.query().get().query());
+            json.writeEndObject();
+        }
         json.writeArrayFieldStart("cells");
         for (StepCell cell : row.cells()) {
             if (cell.applies() || cell.changed()) {
@@ -125,6 +133,7 @@ public final class JsonFrames implements FrameWriter {
             json.writeStringField("state", OrderJson.word(part.state()));
             json.writeBooleanField("done", part.done());
             json.writeBooleanField("cancelled", part.cancelled());
+            json.writeBooleanField("asked", part.asked());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -171,7 +180,7 @@ public final class JsonFrames implements FrameWriter {
         json.writeEndArray();
     }
 
-    private static void text(JsonGenerator json, String field, LocalText text) throws IOException {
+    static void text(JsonGenerator json, String field, LocalText text) throws IOException {
         json.writeObjectFieldStart(field);
         json.writeStringField("en", text.en());
         json.writeStringField("es", text.es());

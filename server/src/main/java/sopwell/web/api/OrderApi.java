@@ -170,8 +170,7 @@ final class OrderApi {
         OrderJson.whole(
                 json,
                 order,
-                stand.kitchen().stage(order),
-                stand.kitchen().parts(order.id()),
+                stand.kitchen(),
                 new OrderJson.Said(stand.menuOf(order.menuRevision()), lang));
     }
 

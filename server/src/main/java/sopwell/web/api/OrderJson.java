@@ -3,12 +3,13 @@ package sopwell.web.api;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import sopwell.call.ReadBack;
-import sopwell.kitchen.OrderStage;
+import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.Part;
+import sopwell.kitchen.Query;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.money.Totals;
@@ -50,13 +51,12 @@ final class OrderJson {
     }
 
     /** An order with its parts, states and times. */
-    static void whole(
-            JsonGenerator json, Order order, OrderStage stage, Collection<Part> parts, Said said)
+    static void whole(JsonGenerator json, Order order, Kitchen kitchen, Said said)
             throws IOException {
         json.writeStartObject();
         head(json, order.id(), order.number(), order.name(), order.toGo());
         json.writeNumberField("version", order.version());
-        json.writeStringField("state", word(stage));
+        json.writeStringField("state", word(kitchen.stage(order)));
         lines(json, order.lines(), said.menu(), said.lang());
         totals(json, order.totals());
         quote(json, order.quote());
@@ -66,8 +66,8 @@ final class OrderJson {
             json.writeStringField("voidReason", order.voidReason());
         }
         json.writeArrayFieldStart("parts");
-        for (Part part : parts) {
-            part(json, part);
+        for (Part part : kitchen.parts(order.id())) {
+            part(json, part, kitchen);
         }
         json.writeEndArray();
         json.writeEndObject();
@@ -91,17 +91,23 @@ final class OrderJson {
         return state.name().toLowerCase(Locale.ROOT);
     }
 
-    private static void part(JsonGenerator json, Part part) throws IOException {
+    private static void part(JsonGenerator json, Part part, Kitchen kitchen) throws IOException {
         json.writeStartObject();
         json.writeStringField("part", part.id().toString());
         json.writeStringField("station", part.id().station());
         json.writeNumberField("line", part.id().line());
         json.writeNumberField("quantity", part.making().quantity());
         json.writeStringField("state", word(part.state()));
-        json.writeBooleanField("unseen", part.isUnseen());
+        json.writeBooleanField("unseen", kitchen.isUnseen(part));
         json.writeBooleanField("cancelled", part.cancelled());
         time(json, "startedAt", part.startedAtMs());
         time(json, "upAt", part.upAtMs());
+        Optional<Query> query = kitchen.queries().inSight(part.id());
+        if (query.isPresent()) {
+            json.writeObjectFieldStart("query");
+            QueryJson.fields(json, query.get());
+            json.writeEndObject();
+        }
         json.writeEndObject();
     }
 
@@ -139,8 +145,7 @@ final class OrderJson {
         json.writeStringField("readBack", readBack.toString());
     }
 
-    private static void texts(JsonGenerator json, String field, List<String> texts)
-            throws IOException {
+    static void texts(JsonGenerator json, String field, List<String> texts) throws IOException {
         json.writeArrayFieldStart(field);
         for (String text : texts) {
             json.writeString(text);

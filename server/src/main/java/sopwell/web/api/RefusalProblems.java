@@ -20,14 +20,16 @@ public final class RefusalProblems {
      */
     public static int status(Reason reason) {
         return switch (reason) {
-            case UNKNOWN_ORDER, UNKNOWN_PART -> 404;
+            case UNKNOWN_ORDER, UNKNOWN_PART, UNKNOWN_QUERY -> 404;
             case NO_LINES,
                     TOO_MANY_LINES,
                     QUANTITY,
                     TEXT_TOO_LONG,
                     TEXT_UNCLEAR,
                     REASON_MISSING,
-                    NOT_TODAY ->
+                    NOT_TODAY,
+                    QUESTION_WRONG,
+                    ANSWER_WRONG ->
                     422;
             case DAY_CLOSED,
                     NO_DAY_OPEN,
@@ -47,7 +49,10 @@ public final class RefusalProblems {
                     ALREADY_STARTED,
                     ALREADY_UP,
                     NOT_UP,
-                    NOTHING_TO_BRING_BACK ->
+                    NOTHING_TO_BRING_BACK,
+                    QUERY_OPEN,
+                    QUERY_ANSWERED,
+                    QUERY_LAPSED ->
                     409;
         };
     }

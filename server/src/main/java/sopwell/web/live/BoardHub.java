@@ -202,7 +202,10 @@ public final class BoardHub implements AutoCloseable {
                     new LiveBoard(
                             name, epoch, s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
             case COUNTER ->
-                    new LiveBoard(name, epoch, s -> OrderBoards.counter(s.orders(), s.kitchen()));
+                    new LiveBoard(
+                            name,
+                            epoch,
+                            s -> OrderBoards.counter(s.orders(), s.kitchen(), s::menuOf));
             default -> {
                 Digits digits = new Digits();
                 yield new LiveBoard(

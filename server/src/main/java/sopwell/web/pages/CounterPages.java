@@ -34,6 +34,7 @@ final class CounterPages {
         params.put("placed", result.placed());
         params.put("number", result.number());
         params.put("sentence", result.sentence());
+        params.put("meanwhile", result.meanwhile());
         return PageHandling.html(status, context.pages().render("counter/answer", params));
     }
 
@@ -67,6 +68,7 @@ final class CounterPages {
         params.put("placed", result.placed());
         params.put("number", result.number());
         params.put("sentence", result.sentence());
+        params.put("meanwhile", result.meanwhile());
         return PageHandling.html(status, context.pages().render("counter/page", params));
     }
 }

@@ -12,6 +12,11 @@ import sopwell.web.T;
  * @param menu the menu in force, for names; an item that it no longer has keeps its id
  */
 public record CounterView(T t, Menu menu) {
+    /** What stations ask, in words. */
+    public QueryView queries() {
+        return new QueryView(t);
+    }
+
     /** What an order has on it, short. */
     public String summary(CounterRow row) {
         return row.lines().stream().map(this::line).collect(Collectors.joining(", "));

@@ -4,6 +4,21 @@ package sopwell;
 public final class Limits {
     private Limits() {}
 
+    /** Pieces left of something that is counted. */
+    public static final int OUT_LEFT_MAX = 9_999;
+
+    /** For how long something is out, in minutes: a day. */
+    public static final int OUT_MINUTES_MAX = 1_440;
+
+    /** How often the stand looks whether a day or an out is over, in seconds. */
+    public static final long TICK_SECONDS = 10;
+
+    /** Things named as near to what is out. */
+    public static final int NEAR_MAX = 3;
+
+    /** Things that are out or counted at once. */
+    public static final int OUTS_MAX = 200;
+
     /** A call line, in characters: the longest forty lines that a menu of usual words can say. */
     public static final int CALL_CHARS_MAX = 8_000;
 
@@ -42,6 +57,15 @@ public final class Limits {
 
     /** A price of one item or modifier, in cents. */
     public static final long PRICE_CENTS_MAX = 100_000_000L;
+
+    /** An amount paid, handed over, given back, or put into a till, in cents. */
+    public static final long AMOUNT_CENTS_MAX = 1_000_000_000L;
+
+    /** How many of one note or coin a till may hold. */
+    public static final long CASH_PIECES_MAX = 100_000;
+
+    /** Different notes, and different coins, that a stand may have. */
+    public static final int CASH_UNITS_MAX = 20;
 
     /** The menu file, in bytes. */
     public static final int MENU_BYTES_MAX = 1_048_576;

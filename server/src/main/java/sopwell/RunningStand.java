@@ -24,6 +24,7 @@ import sopwell.log.EventLog;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
 import sopwell.orders.StandSettings;
 import sopwell.storage.DataFolder;
 import sopwell.web.Server;
@@ -91,7 +92,8 @@ final class RunningStand implements AutoCloseable {
             throw new IllegalStateException(impossible);
         }
         listen(asked);
-        this.cuts = ticks.scheduleWithFixedDelay(this::tick, 1, 30, TimeUnit.SECONDS);
+        this.cuts =
+                ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }
 
     /**
@@ -161,6 +163,7 @@ final class RunningStand implements AutoCloseable {
     private void tick() {
         try {
             cutDay();
+            liftOuts();
         } catch (RuntimeException fault) {
             LOGGER.log(Level.WARNING, "the day could not be looked at; the next tick tries", fault);
         }
@@ -177,6 +180,21 @@ final class RunningStand implements AutoCloseable {
         if (due) {
             String key = "cut " + log.lastSeq();
             desk.submit(key, key, new StandCommand.ForOrders(new OrderCommand.CutDay())).join();
+        }
+    }
+
+    /** What was out for a while is sold again, also on the screens. */
+    private void liftOuts() {
+        long nowMs = clock.millis();
+        boolean due =
+                follower.ask(
+                                stand ->
+                                        stand.outs().all().stream()
+                                                .anyMatch(shortage -> !shortage.holds(nowMs)))
+                        .join();
+        if (due) {
+            String key = "back " + log.lastSeq();
+            desk.submit(key, key, new StandCommand.ForOuts(new OutCommand.LiftDue())).join();
         }
     }
 

@@ -59,7 +59,7 @@ final class StandRoutes {
         this.hub = running.hub();
         this.menus = new MenuShelf(log);
         this.clock = clock;
-        this.pages = new Pages(follower::menu);
+        this.pages = new Pages(follower::menu, settings.zone());
     }
 
     void add(RoutingHandler routes) {

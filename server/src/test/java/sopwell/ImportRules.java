@@ -19,7 +19,9 @@ final class ImportRules {
 
     /** Slices that hold the rules of the trade, in no order. */
     private static final Set<String> SLICES =
-            Set.of("money", "menu", "call", "log", "orders", "kitchen", "stock", "mix", "prep");
+            Set.of(
+                    "money", "menu", "call", "log", "orders", "till", "kitchen", "stock", "mix",
+                    "prep");
 
     /** Packages that compute and do nothing else. */
     private static final Set<String> PURE = with(SLICES, "boards");
@@ -32,6 +34,7 @@ final class ImportRules {
                     entry("menu", Set.of("money", "log")),
                     entry("call", Set.of("menu")),
                     entry("orders", Set.of("menu", "money", "log")),
+                    entry("till", Set.of("orders", "menu", "money", "log")),
                     entry("kitchen", Set.of("orders", "menu", "log", "money")),
                     entry("stock", Set.of("orders", "menu", "log", "money")),
                     entry("mix", Set.of("orders", "kitchen", "menu", "log")),

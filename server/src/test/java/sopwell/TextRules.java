@@ -58,7 +58,7 @@ final class TextRules {
                     Banned.everywhere("\\.to(Lower|Upper)Case\\(\\s*\\)", LOCALE));
 
     private static final Pattern FLOATING = Pattern.compile("\\b([dD]ouble|[fF]loat)\\b");
-    private static final Set<String> EXACT = Set.of("money", "menu", "orders");
+    private static final Set<String> EXACT = Set.of("money", "menu", "orders", "till");
 
     /** Split, so that this file does not hold them itself; in small letters, one is Spanish. */
     private static final Pattern WORDS =

@@ -15,6 +15,7 @@ import sopwell.menu.Menu;
 import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Orders;
+import sopwell.orders.Outs;
 
 /** Draws up the boards that show whole orders: the pass and the counter. Stateless. */
 public final class OrderBoards {
@@ -31,16 +32,19 @@ public final class OrderBoards {
         return new PassBoard(rows, below);
     }
 
-    /** The counter: open orders, newest first, and what stations ask. */
+    /** The counter: open orders, newest first, what is out, and what stations ask. */
     public static CounterBoard counter(
-            Orders orders, Kitchen kitchen, Function<String, Menu> menus) {
+            Orders orders, Kitchen kitchen, Outs outs, Function<String, Menu> menus) {
         List<CounterRow> rows =
                 orders.openNewestFirst().stream()
                         .limit(Limits.BOARD_ROWS_MAX)
                         .map(order -> counterRow(order, kitchen))
                         .toList();
         return new CounterBoard(
-                rows, orders.openCount() - rows.size(), CounterQueries.of(orders, kitchen, menus));
+                rows,
+                orders.openCount() - rows.size(),
+                outs.all(),
+                CounterQueries.of(orders, kitchen, menus));
     }
 
     private static CounterRow counterRow(Order order, Kitchen kitchen) {

@@ -1,6 +1,7 @@
 package sopwell.desk;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sopwell.Check;
@@ -15,9 +16,14 @@ import sopwell.menu.MenuEvent;
 import sopwell.orders.Deciding;
 import sopwell.orders.Order;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OrderLine;
 import sopwell.orders.Orders;
-import sopwell.orders.Sold;
+import sopwell.orders.OutEvent;
+import sopwell.orders.Outs;
+import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
+import sopwell.till.Till;
+import sopwell.till.TillEvent;
 
 /**
  * Everything that is known of the stand's open day. Built by {@link #apply} alone, so that the same
@@ -28,8 +34,10 @@ public final class Stand {
     private final Orders orders = new Orders();
     private final Map<String, Menu> menus = new HashMap<>();
     private final Kitchen kitchen = new Kitchen(this::menuOf);
+    private final Till till = new Till();
     private Menu menu;
-    private Sold sold;
+    private final Outs outs = new Outs();
+    private Selling selling;
     private long seq;
     private long atMs;
 
@@ -42,22 +50,38 @@ public final class Stand {
     public void apply(Recorded recorded) {
         Event event = recorded.event();
         if (event instanceof OrderEvent orderEvent) {
+            List<OrderLine> before = lines(orderEvent);
             orders.apply(orderEvent, recorded.atMs());
+            till.apply(orderEvent);
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
+            outs.apply(orderEvent, before, lines(orderEvent));
             kitchen.apply(orderEvent, order, recorded.atMs());
         } else if (event instanceof KitchenEvent kitchenEvent) {
             kitchen.apply(kitchenEvent, recorded.atMs());
         } else if (event instanceof QueryEvent queryEvent) {
             kitchen.apply(queryEvent, recorded.atMs());
+        } else if (event instanceof OutEvent outEvent) {
+            outs.apply(outEvent);
+        } else if (event instanceof TillEvent tillEvent) {
+            till.apply(tillEvent, recorded.atMs());
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
-            sold = new Sold(menu);
+            selling = new Selling(menu, outs);
         } else {
             throw new IllegalStateException("an event of no family: " + event.getClass());
         }
         seq = recorded.seq();
         atMs = recorded.atMs();
+    }
+
+    /** What the order of an event has on it as far as is known now. */
+    private List<OrderLine> lines(OrderEvent event) {
+        return event.about()
+                .flatMap(orders::find)
+                .filter(order -> !order.isVoid())
+                .map(Order::lines)
+                .orElse(List.of());
     }
 
     public StandSettings settings() {
@@ -68,8 +92,23 @@ public final class Stand {
         return orders;
     }
 
+    /** What can be sold now; a menu must be in force. */
+    public Selling selling() {
+        Check.that(selling != null, "a stand that sells has a menu");
+        return selling;
+    }
+
+    /** What is out today. */
+    public Outs outs() {
+        return outs;
+    }
+
     public Kitchen kitchen() {
         return kitchen;
+    }
+
+    public Till till() {
+        return till;
     }
 
     /** Whether a menu was ever adopted; without one nothing can be sold. */
@@ -102,6 +141,6 @@ public final class Stand {
 
     Deciding deciding(long nowMs) {
         return new Deciding(
-                settings, menu(), nowMs, sold, lines -> WaitQuote.quote(kitchen, menu(), lines));
+                settings, menu(), nowMs, selling, lines -> WaitQuote.quote(kitchen, menu(), lines));
     }
 }

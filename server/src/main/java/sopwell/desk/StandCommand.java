@@ -4,6 +4,8 @@ import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.QueryCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
+import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
 public sealed interface StandCommand {
@@ -12,6 +14,8 @@ public sealed interface StandCommand {
         ORDER,
         KITCHEN,
         QUERY,
+        OUT,
+        TILL,
         MENU
     }
 
@@ -39,6 +43,22 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.QUERY;
+        }
+    }
+
+    /** Something about what is out. */
+    record ForOuts(OutCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.OUT;
+        }
+    }
+
+    /** Something about money. */
+    record ForTill(TillCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.TILL;
         }
     }
 

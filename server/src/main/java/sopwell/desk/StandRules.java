@@ -13,7 +13,9 @@ import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderChanged;
 import sopwell.orders.OrderRules;
+import sopwell.orders.OutRules;
 import sopwell.orders.Refusal;
+import sopwell.till.TillRules;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
 final class StandRules {
@@ -33,6 +35,18 @@ final class StandRules {
                             stand.orders(),
                             ((StandCommand.ForQueries) command).command(),
                             stand.deciding(nowMs));
+            case OUT ->
+                    OutRules.decide(
+                            stand.outs(),
+                            stand.orders(),
+                            ((StandCommand.ForOuts) command).command(),
+                            stand.deciding(nowMs));
+            case TILL ->
+                    TillRules.decide(
+                            stand.till(),
+                            stand.orders(),
+                            ((StandCommand.ForTill) command).command(),
+                            stand.deciding(nowMs));
             case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
         };
     }
@@ -41,6 +55,10 @@ final class StandRules {
         Decision decision = OrderRules.decide(stand.orders(), command, stand.deciding(nowMs));
         if (command.kind() == OrderCommand.Kind.CHANGE && !decision.isRefused()) {
             return withAnswers(stand, decision);
+        }
+        if (command.kind() == OrderCommand.Kind.CLOSE_DAY && !decision.isRefused()) {
+            Optional<Refusal> stillOpen = TillRules.stillOpen(stand.till());
+            return stillOpen.isPresent() ? new Decision(List.of(), stillOpen) : decision;
         }
         if (command.kind() != OrderCommand.Kind.HAND || decision.isRefused()) {
             return decision;

@@ -74,7 +74,7 @@ public final class Kitchen {
                 }
                 lateEdits.voided(late);
             }
-            case HANDED, BROUGHT_BACK -> {}
+            case DISCOUNTED, HANDED, BROUGHT_BACK -> {}
         }
     }
 

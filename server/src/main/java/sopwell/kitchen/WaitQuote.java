@@ -9,6 +9,7 @@ import sopwell.menu.Selection;
 import sopwell.menu.Station;
 import sopwell.menu.Wish;
 import sopwell.menu.Wishes;
+import sopwell.orders.Asked;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Quote;
 
@@ -35,7 +36,11 @@ public final class WaitQuote {
         }
         Selection house = Wishes.select(menu, wish);
         return Router.stations(menu, house).contains(station)
-                ? Optional.of(quote(kitchen, menu, List.of(new OrderLine(1, 1, house, 0))))
+                ? Optional.of(
+                        quote(
+                                kitchen,
+                                menu,
+                                List.of(OrderLine.priced(menu, 1, new Asked(1, house)))))
                 : Optional.empty();
     }
 

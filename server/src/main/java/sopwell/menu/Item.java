@@ -13,6 +13,7 @@ import java.util.List;
  * @param groups the modifier groups that apply
  * @param steps the build steps, in assembly order
  * @param days the weekdays on which it is sold; none means every day
+ * @param taxed whether sales tax is due on it
  */
 public record Item(
         String id,
@@ -24,7 +25,8 @@ public record Item(
         List<String> groups,
         List<String> steps,
         List<String> allergens,
-        List<DayOfWeek> days) {
+        List<DayOfWeek> days,
+        boolean taxed) {
     public Item {
         words = List.copyOf(words);
         sizes = List.copyOf(sizes);

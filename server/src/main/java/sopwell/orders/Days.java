@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import sopwell.log.Event;
 
 /** When business days begin and end. Stateless. */
 final class Days {
@@ -29,6 +30,19 @@ final class Days {
 
     static boolean isPastCut(Orders orders, long nowMs) {
         return orders.isDayOpen() && nowMs >= orders.cutAtMs();
+    }
+
+    /**
+     * What must happen first so that something can happen now: a day past its cut closes, a day
+     * opens.
+     */
+    static List<Event> before(Orders orders, StandSettings settings, long nowMs) {
+        boolean cut = isPastCut(orders, nowMs);
+        if (orders.isDayOpen() && !cut) {
+            return List.of();
+        }
+        OrderEvent.DayOpened opened = opening(orders, settings, nowMs);
+        return cut ? List.of(closing(orders, true), opened) : List.of(opened);
     }
 
     private static ZonedDateTime cutAfter(ZonedDateTime now, int cutHour) {

@@ -1,18 +1,16 @@
 package sopwell.orders;
 
-import java.util.function.Predicate;
 import sopwell.menu.Menu;
-import sopwell.menu.Selection;
 
 /**
  * What a decision may look at besides the orders. Immutable.
  *
  * @param nowMs the one reading of the clock for this command, milliseconds since 1970-01-01 UTC
- * @param sold whether the menu makes exactly this; see {@link Sold}
+ * @param selling what can be sold now
  * @param quoting says what wait to quote for these lines
  */
 public record Deciding(
-        StandSettings settings, Menu menu, long nowMs, Predicate<Selection> sold, Quoting quoting) {
+        StandSettings settings, Menu menu, long nowMs, Selling selling, Quoting quoting) {
     /** Quotes the wait for a new order. Pure. */
     @FunctionalInterface
     public interface Quoting {

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiPredicate;
 import sopwell.menu.Menu;
-import sopwell.menu.Pricing;
 
 /**
  * Fits an edited order onto the one that stands: a line that is still there keeps its number, its
@@ -39,9 +38,10 @@ final class Edits {
             OrderLine before = kept[i];
             int number = before == null ? ++next : before.line();
             boolean priceStands = before != null && sameMake(line, before);
-            long unitCents =
-                    priceStands ? before.unitCents() : Pricing.unitCents(menu, line.selection());
-            fitted[i] = new OrderLine(number, line.quantity(), line.selection(), unitCents);
+            fitted[i] =
+                    priceStands
+                            ? before.times(line.quantity())
+                            : OrderLine.priced(menu, number, line);
         }
         return Arrays.asList(fitted);
     }

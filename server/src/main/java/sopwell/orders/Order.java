@@ -1,6 +1,7 @@
 package sopwell.orders;
 
 import java.util.List;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 
 /**
@@ -9,6 +10,7 @@ import sopwell.money.Totals;
  * @param id unique for ever: the date and a running number, {@code 20261125-0214}
  * @param version 1 when placed, one more with every change
  * @param linesEver the highest line number ever used on it
+ * @param discount what is taken off it; the totals have it already
  * @param placedAtMs milliseconds since 1970-01-01 UTC
  * @param handedAtMs when it was handed, or 0
  * @param voidReason why it is void, or empty
@@ -22,6 +24,7 @@ public record Order(
         List<OrderLine> lines,
         int linesEver,
         Totals totals,
+        Discount discount,
         Quote quote,
         String menuRevision,
         long placedAtMs,
@@ -54,6 +57,7 @@ public record Order(
                 placed.lines(),
                 linesEver(0, placed.lines()),
                 placed.totals(),
+                Discount.NONE,
                 placed.quote(),
                 placed.menuRevision(),
                 atMs,
@@ -71,8 +75,27 @@ public record Order(
                 changed.lines(),
                 linesEver(linesEver, changed.lines()),
                 changed.totals(),
+                discount,
                 quote,
                 changed.menuRevision(),
+                placedAtMs,
+                handedAtMs,
+                voidReason);
+    }
+
+    Order discounted(OrderEvent.OrderDiscounted discounted) {
+        return new Order(
+                id,
+                number,
+                name,
+                toGo,
+                discounted.version(),
+                lines,
+                linesEver,
+                discounted.totals(),
+                discounted.discount(),
+                quote,
+                menuRevision,
                 placedAtMs,
                 handedAtMs,
                 voidReason);
@@ -96,6 +119,7 @@ public record Order(
                 lines,
                 linesEver,
                 totals,
+                discount,
                 quote,
                 menuRevision,
                 placedAtMs,

@@ -1,6 +1,7 @@
 package sopwell.orders;
 
 import java.util.List;
+import sopwell.money.Discount;
 
 /** What can be asked about orders and the day. */
 public sealed interface OrderCommand {
@@ -11,6 +12,7 @@ public sealed interface OrderCommand {
         CUT_DAY,
         PLACE,
         CHANGE,
+        DISCOUNT,
         VOID,
         HAND,
         BRING_BACK
@@ -76,6 +78,19 @@ public sealed interface OrderCommand {
         @Override
         public Kind kind() {
             return Kind.CHANGE;
+        }
+    }
+
+    /**
+     * Takes something off an order, also one that the guest has already.
+     *
+     * @param version the version that the editor saw, or 0 for whatever it is now
+     * @param discount in place of what was taken off before
+     */
+    record SetDiscount(String order, int version, Discount discount) implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.DISCOUNT;
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sopwell.log.Event;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 
 /** What happens to orders and to the day they belong to. */
@@ -14,6 +15,7 @@ public sealed interface OrderEvent extends Event {
         DAY_CLOSED,
         PLACED,
         CHANGED,
+        DISCOUNTED,
         VOIDED,
         HANDED,
         BROUGHT_BACK
@@ -119,6 +121,26 @@ public sealed interface OrderEvent extends Event {
         @Override
         public Kind kind() {
             return Kind.CHANGED;
+        }
+
+        @Override
+        public Optional<String> about() {
+            return Optional.of(order);
+        }
+    }
+
+    /**
+     * Something is taken off an order, in place of what was taken off before; {@link Discount#NONE}
+     * takes nothing off any more. Later edits keep it.
+     *
+     * @param version the order's version from now on
+     * @param totals what the order comes to with it
+     */
+    record OrderDiscounted(String order, int version, Discount discount, Totals totals)
+            implements OrderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.DISCOUNTED;
         }
 
         @Override

@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import sopwell.Limits;
+import sopwell.log.Event;
 import sopwell.menu.Item;
+import sopwell.money.Bill;
+import sopwell.money.Discount;
+import sopwell.money.TaxRule;
 import sopwell.money.Totals;
 
 /** What may be done to orders and the day. Stateless and pure: looks, never changes. */
@@ -28,6 +32,7 @@ public final class OrderRules {
                             : Decision.accepted();
             case PLACE -> place(orders, (OrderCommand.Place) command, with);
             case CHANGE -> change(orders, (OrderCommand.Change) command, with);
+            case DISCOUNT -> discount(orders, (OrderCommand.SetDiscount) command, with);
             case VOID -> voidOrder(orders, (OrderCommand.VoidOrder) command);
             case HAND -> hand(orders, (OrderCommand.Hand) command);
             case BRING_BACK -> bringBack(orders, (OrderCommand.BringBack) command);
@@ -48,7 +53,7 @@ public final class OrderRules {
 
     private static Decision place(Orders orders, OrderCommand.Place place, Deciding with) {
         Optional<Refusal> fault =
-                Texts.name(place.name()).or(() -> linesFault(place.lines(), with));
+                Texts.name(place.name()).or(() -> linesFault(List.of(), place.lines(), with));
         if (fault.isPresent()) {
             return new Decision(List.of(), fault);
         }
@@ -64,7 +69,7 @@ public final class OrderRules {
                         place.name(),
                         place.toGo(),
                         lines,
-                        totals(lines, with),
+                        totals(lines, Discount.NONE, with.settings().tax()),
                         with.quoting().quote(lines),
                         with.menu().revision());
         return Decision.accepted(placed).after(slot.before());
@@ -80,7 +85,7 @@ public final class OrderRules {
                 staleVersion(order, change.version())
                         .or(() -> Texts.name(change.name()))
                         .or(() -> Texts.reason(change.reason()))
-                        .or(() -> linesFault(change.lines(), with));
+                        .or(() -> linesFault(order.lines(), change.lines(), with));
         if (fault.isPresent()) {
             return new Decision(List.of(), fault);
         }
@@ -98,9 +103,41 @@ public final class OrderRules {
                         change.name(),
                         change.toGo(),
                         lines,
-                        totals(lines, with),
+                        totals(lines, order.discount(), with.settings().tax()),
                         change.reason(),
                         with.menu().revision()));
+    }
+
+    private static Decision discount(
+            Orders orders, OrderCommand.SetDiscount command, Deciding with) {
+        Optional<Refusal> closed = absent(orders, command.order());
+        if (closed.isPresent()) {
+            return new Decision(List.of(), closed);
+        }
+        Order order = orders.find(command.order()).orElseThrow();
+        if (order.isVoid()) {
+            return Decision.refused(Reason.ORDER_VOID, order.number());
+        }
+        Discount discount = command.discount();
+        int version = command.version() == 0 ? order.version() : command.version();
+        Optional<Refusal> fault =
+                staleVersion(order, version).or(() -> Texts.reason(discount.reason()));
+        if (fault.isPresent()) {
+            return new Decision(List.of(), fault);
+        }
+        if (!discount.isNone() && discount.reason().isBlank()) {
+            return Decision.refused(Reason.REASON_MISSING);
+        }
+        if (discount.cents() > order.totals().subtotalCents()) {
+            return Decision.refused(
+                    Reason.DISCOUNT_TOO_LARGE, order.number(), order.totals().subtotalCents());
+        }
+        if (discount.equals(order.discount()) || (discount.isNone() && order.discount().isNone())) {
+            return Decision.refused(Reason.NOTHING_CHANGED, order.number());
+        }
+        Totals totals = totals(order.lines(), discount, with.settings().tax());
+        return Decision.accepted(
+                new OrderEvent.OrderDiscounted(order.id(), order.version() + 1, discount, totals));
     }
 
     private static Decision voidOrder(Orders orders, OrderCommand.VoidOrder command) {
@@ -147,6 +184,11 @@ public final class OrderRules {
         return Decision.accepted(new OrderEvent.OrderBroughtBack(order.id()));
     }
 
+    /** What must happen before anything of today can: a day past its cut closes, a day opens. */
+    public static List<Event> beforeToday(Orders orders, Deciding with) {
+        return Slot.next(orders, with.settings(), with.nowMs()).before();
+    }
+
     /** Why an order can't be worked on, if it can't. */
     private static Optional<Refusal> notOpen(Orders orders, String id) {
         Optional<Refusal> absent = absent(orders, id);
@@ -163,7 +205,8 @@ public final class OrderRules {
         return Optional.empty();
     }
 
-    private static Optional<Refusal> absent(Orders orders, String id) {
+    /** Why nothing can be done with an order at all, if that is so. */
+    public static Optional<Refusal> absent(Orders orders, String id) {
         if (orders.find(id).isEmpty()) {
             return Optional.of(Refusal.of(Reason.UNKNOWN_ORDER, id));
         }
@@ -179,7 +222,9 @@ public final class OrderRules {
                 : Optional.of(Refusal.of(Reason.STALE_VERSION, version, order.version()));
     }
 
-    private static Optional<Refusal> linesFault(List<Asked> lines, Deciding with) {
+    /** Why an order can't have these lines; what it had before is taken already. */
+    private static Optional<Refusal> linesFault(
+            List<OrderLine> before, List<Asked> lines, Deciding with) {
         if (lines.isEmpty()) {
             return Optional.of(Refusal.of(Reason.NO_LINES));
         }
@@ -192,7 +237,7 @@ public final class OrderRules {
                 return Optional.of(
                         Refusal.of(Reason.QUANTITY, line.quantity(), Limits.LINE_QUANTITY_MAX));
             }
-            if (!with.sold().test(line.selection())) {
+            if (!with.selling().isOnMenu(line.selection())) {
                 return Optional.of(Refusal.of(Reason.MENU_CHANGED, line.selection().item()));
             }
             Item item = with.menu().item(line.selection().item());
@@ -202,15 +247,15 @@ public final class OrderRules {
                 return Optional.of(Refusal.of(Reason.NOT_TODAY, item.id(), String.join(",", days)));
             }
         }
-        return Optional.empty();
+        return with.selling().shortage(before, lines, with.nowMs());
     }
 
     private static DayOfWeek today(Deciding with) {
         return Instant.ofEpochMilli(with.nowMs()).atZone(with.settings().zone()).getDayOfWeek();
     }
 
-    private static Totals totals(List<OrderLine> lines, Deciding with) {
-        long subtotalCents = lines.stream().mapToLong(OrderLine::cents).reduce(0, Math::addExact);
-        return Totals.of(subtotalCents, with.settings().tax());
+    /** What lines come to. */
+    public static Totals totals(List<OrderLine> lines, Discount discount, TaxRule tax) {
+        return Bill.of(lines.stream().map(OrderLine::billed).toList(), discount, tax).totals();
     }
 }

@@ -42,6 +42,11 @@ public final class Orders {
                 remember(get(changed.order()));
                 put(get(changed.order()).changed(changed));
             }
+            case DISCOUNTED -> {
+                OrderEvent.OrderDiscounted less = (OrderEvent.OrderDiscounted) event;
+                remember(get(less.order()));
+                put(get(less.order()).discounted(less));
+            }
             case VOIDED -> {
                 OrderEvent.OrderVoided voided = (OrderEvent.OrderVoided) event;
                 put(get(voided.order()).voided(voided));

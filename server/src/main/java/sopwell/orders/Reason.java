@@ -18,6 +18,22 @@ public enum Reason {
     MENU_CHANGED,
     /** A line's item is not sold today; args: item, weekdays. */
     NOT_TODAY,
+    /** Something of it is out; args: what, see {@link sopwell.menu.Out}, then what is near. */
+    OUT,
+    /**
+     * Fewer are left than are asked for; args: what, how many left, how many more, what is near.
+     */
+    TOO_FEW_LEFT,
+    /** What is to be marked out is not on the menu; args: what. */
+    NOT_ON_MENU,
+    /** It is not out, so it can't be back; args: what. */
+    NOT_OUT,
+    /** So many can't be left; args: how many, limit. */
+    LEFT_RANGE,
+    /** Nothing is out for so long; args: minutes, limit. */
+    MINUTES_RANGE,
+    /** No more can be out at once; args: limit. */
+    TOO_MANY_OUT,
     /** An order needs a line. */
     NO_LINES,
     /** More lines than an order may have; args: lines, limit. */
@@ -28,6 +44,8 @@ public enum Reason {
     TEXT_TOO_LONG,
     /** A text has characters that can't be shown; args: field. */
     TEXT_UNCLEAR,
+    /** A text holds what looks like a payment card's number; args: field. */
+    CARD_NUMBER,
     /** A reason must be given. */
     REASON_MISSING,
     /** Every number is on an open order. */
@@ -69,5 +87,37 @@ public enum Reason {
     /** The question is about options that the station does not work with; args: options. */
     QUESTION_WRONG,
     /** The answer is not one to the question; args: options. */
-    ANSWER_WRONG
+    ANSWER_WRONG,
+    /** More is taken off than the order has; args: number, subtotal in cents. */
+    DISCOUNT_TOO_LARGE,
+    /** An amount is not one to be paid; args: the most, in cents. */
+    AMOUNT_WRONG,
+    /** Nothing is due on the order; args: number. */
+    NOTHING_DUE,
+    /** More is to be paid than is due; args: amount and due, in cents. */
+    MORE_THAN_DUE,
+    /** What was handed over is not enough; args: tendered and needed, in cents. */
+    TENDERED_SHORT,
+    /** An amount can't be handed over in the stand's notes and coins; args: the least, in cents. */
+    NOT_IN_CASH,
+    /** More is to be given back than was paid this way; args: number, cents paid, means. */
+    MORE_THAN_PAID,
+    /** The till should not hold that much; args: cashier, expected in cents. */
+    TILL_SHORT,
+    /** A name is needed to open a till. */
+    CASHIER_MISSING,
+    /** The cashier has a till open already; args: cashier. */
+    TILL_OPEN,
+    /** The cashier has no till open; args: cashier. */
+    TILL_NOT_OPEN,
+    /** No till is open. */
+    NO_TILL_OPEN,
+    /** Several tills are open, and none was named; args: their cashiers. */
+    WHICH_TILL,
+    /** Tills are open, so the day can't be closed; args: their cashiers. */
+    TILLS_OPEN,
+    /** The stand has no such note or coin; args: its value in cents. */
+    UNKNOWN_UNIT,
+    /** A count of notes or coins is not a count; args: the most. */
+    COUNT_WRONG
 }

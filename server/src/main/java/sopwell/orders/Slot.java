@@ -17,19 +17,16 @@ record Slot(List<Event> before, String order, Optional<Integer> number) {
     private static final int ORDINAL_DIGITS = 4;
 
     static Slot next(Orders orders, StandSettings settings, long nowMs) {
-        boolean cut = Days.isPastCut(orders, nowMs);
-        if (orders.isDayOpen() && !cut) {
+        List<Event> before = Days.before(orders, settings, nowMs);
+        if (before.isEmpty()) {
             return new Slot(
-                    List.of(),
+                    before,
                     id(orders.date().orElseThrow(), orders.nextOrdinal()),
                     orders.freeNumber(settings.numberMax()));
         }
         OrderEvent.DayOpened opened = Days.opening(orders, settings, nowMs);
         int number = (opened.firstNumber() - 1) % settings.numberMax() + 1;
-        return new Slot(
-                cut ? List.of(Days.closing(orders, true), opened) : List.of(opened),
-                id(opened.date(), opened.firstOrdinal()),
-                Optional.of(number));
+        return new Slot(before, id(opened.date(), opened.firstOrdinal()), Optional.of(number));
     }
 
     private static String id(LocalDate date, int ordinal) {

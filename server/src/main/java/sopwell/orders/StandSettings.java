@@ -1,6 +1,7 @@
 package sopwell.orders;
 
 import java.time.ZoneId;
+import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
 
 /**
@@ -13,6 +14,7 @@ import sopwell.money.TaxRule;
  * @param tax sales tax
  * @param targetSeconds the wait the stand wants to keep, from placed to up
  * @param numberMax the last order number before numbers start over at 1
+ * @param cash the notes and coins it deals in, and what they are rounded to
  */
 public record StandSettings(
         String stand,
@@ -21,4 +23,5 @@ public record StandSettings(
         int cutHour,
         TaxRule tax,
         int targetSeconds,
-        int numberMax) {}
+        int numberMax,
+        CashRule cash) {}

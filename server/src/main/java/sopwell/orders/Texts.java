@@ -2,8 +2,12 @@ package sopwell.orders;
 
 import java.util.Optional;
 import sopwell.Limits;
+import sopwell.money.CardNumber;
 
-/** What free texts may hold: printable characters, and not too many. Stateless. */
+/**
+ * What free texts may hold: printable characters, not too many, and never what looks like the
+ * number of a payment card. Stateless.
+ */
 public final class Texts {
     private Texts() {}
 
@@ -12,8 +16,13 @@ public final class Texts {
         return fault("name", name, Limits.NAME_CHARS_MAX);
     }
 
+    /** What is wrong with a cashier's name, if anything. */
+    public static Optional<Refusal> cashier(String cashier) {
+        return fault("cashier", cashier, Limits.NAME_CHARS_MAX);
+    }
+
     /** What is wrong with a reason, if anything. */
-    static Optional<Refusal> reason(String reason) {
+    public static Optional<Refusal> reason(String reason) {
         return fault("reason", reason, Limits.REASON_CHARS_MAX);
     }
 
@@ -28,6 +37,9 @@ public final class Texts {
     }
 
     private static Optional<Refusal> fault(String field, String text, int charsMax) {
+        if (CardNumber.isIn(text)) {
+            return Optional.of(Refusal.of(Reason.CARD_NUMBER, field));
+        }
         if (text.length() > charsMax) {
             return Optional.of(Refusal.of(Reason.TEXT_TOO_LONG, field, charsMax));
         }

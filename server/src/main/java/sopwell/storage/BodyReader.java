@@ -57,6 +57,10 @@ final class BodyReader implements AutoCloseable {
         return number;
     }
 
+    long numberOr(String name) throws IOException {
+        return isNext(name) ? number(name) : 0;
+    }
+
     boolean flag(String name) throws IOException {
         if (!isNext(name)) {
             return false;

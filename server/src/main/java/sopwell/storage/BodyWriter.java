@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * Writes the body of one event: one JSON object whose fields stand in a fixed order. What says
- * nothing (an empty text or list, a false) is left out. Not thread-safe: for one body.
+ * nothing (an empty text or list, a false, a zero where none is usual) is left out. Not
+ * thread-safe: for one body.
  */
 final class BodyWriter {
     private static final JsonFactory JSON = new JsonFactory();
@@ -47,6 +48,12 @@ final class BodyWriter {
 
     void number(String field, long number) throws IOException {
         json.writeNumberField(field, number);
+    }
+
+    void numberIfAny(String field, long number) throws IOException {
+        if (number != 0) {
+            json.writeNumberField(field, number);
+        }
     }
 
     void flag(String field, boolean yes) throws IOException {

@@ -9,6 +9,8 @@ import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OutEvent;
+import sopwell.till.TillEvent;
 
 /**
  * Turns events into their written form and back. Stateless, thread-safe.
@@ -83,6 +85,10 @@ final class EventCodec {
             KitchenBodies.write(body, kitchen);
         } else if (event instanceof QueryEvent query) {
             QueryBodies.write(body, query);
+        } else if (event instanceof OutEvent out) {
+            OutBodies.write(body, out);
+        } else if (event instanceof TillEvent till) {
+            TillBodies.write(body, till);
         } else {
             MenuBodies.write(body, (MenuEvent) event);
         }
@@ -95,9 +101,18 @@ final class EventCodec {
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
             case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);
+            case ORDER_DISCOUNTED -> OrderBodies.read(body, OrderEvent.Kind.DISCOUNTED);
             case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);
             case ORDER_HANDED -> OrderBodies.read(body, OrderEvent.Kind.HANDED);
             case ORDER_BROUGHT_BACK -> OrderBodies.read(body, OrderEvent.Kind.BROUGHT_BACK);
+            case OUT_MARKED -> OutBodies.read(body, OutEvent.Kind.MARKED);
+            case OUT_LIFTED -> OutBodies.read(body, OutEvent.Kind.LIFTED);
+            case ORDER_PAID -> TillBodies.read(body, TillEvent.Kind.PAID);
+            case ORDER_REFUNDED -> TillBodies.read(body, TillEvent.Kind.REFUNDED);
+            case TILL_OPENED -> TillBodies.read(body, TillEvent.Kind.OPENED);
+            case TILL_PAID_IN -> TillBodies.read(body, TillEvent.Kind.PAID_IN);
+            case TILL_PAID_OUT -> TillBodies.read(body, TillEvent.Kind.PAID_OUT);
+            case TILL_CLOSED -> TillBodies.read(body, TillEvent.Kind.CLOSED);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);

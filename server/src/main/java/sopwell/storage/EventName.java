@@ -10,6 +10,8 @@ import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OutEvent;
+import sopwell.till.TillEvent;
 
 /**
  * The frozen name of every event, and the newest version of its written form. A name or a version
@@ -21,9 +23,18 @@ enum EventName {
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
     ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),
+    ORDER_DISCOUNTED("order-discounted", 1, OrderEvent.OrderDiscounted.class),
     ORDER_VOIDED("order-voided", 1, OrderEvent.OrderVoided.class),
     ORDER_HANDED("order-handed", 1, OrderEvent.OrderHanded.class),
     ORDER_BROUGHT_BACK("order-brought-back", 1, OrderEvent.OrderBroughtBack.class),
+    OUT_MARKED("out-marked", 1, OutEvent.OutMarked.class),
+    OUT_LIFTED("out-lifted", 1, OutEvent.OutLifted.class),
+    ORDER_PAID("order-paid", 1, TillEvent.OrderPaid.class),
+    ORDER_REFUNDED("order-refunded", 1, TillEvent.OrderRefunded.class),
+    TILL_OPENED("till-opened", 1, TillEvent.TillOpened.class),
+    TILL_PAID_IN("till-paid-in", 1, TillEvent.PaidIn.class),
+    TILL_PAID_OUT("till-paid-out", 1, TillEvent.PaidOut.class),
+    TILL_CLOSED("till-closed", 1, TillEvent.TillClosed.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),

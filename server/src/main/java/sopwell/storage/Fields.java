@@ -95,6 +95,14 @@ final class Fields {
         return node.asBoolean(false);
     }
 
+    /** A list of whole numbers that may be left out. */
+    List<Long> wholesOr(String field) {
+        return list(
+                get(field),
+                at(field),
+                (node, here) -> number(node, here, Long.MIN_VALUE, Long.MAX_VALUE));
+    }
+
     /** A list of texts that may be left out. */
     List<String> textsOr(String field) {
         return list(get(field), at(field), this::textOf);

@@ -195,7 +195,8 @@ public final class MenuReader {
                 fields.textsOr("groups"),
                 fields.texts("steps"),
                 fields.textsOr("allergens"),
-                days(fields));
+                days(fields),
+                !fields.has("taxed") || fields.yes("taxed"));
     }
 
     private static List<DayOfWeek> days(Fields fields) {

@@ -139,6 +139,9 @@ public final class MenuWriter {
         texts(node, "steps", item.steps());
         textsIfAny(node, "allergens", item.allergens());
         textsIfAny(node, "days", item.days().stream().map(MenuWriter::lower).toList());
+        if (!item.taxed()) {
+            node.put("taxed", false);
+        }
         return node;
     }
 

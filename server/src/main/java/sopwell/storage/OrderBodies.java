@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import sopwell.menu.Selection;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
@@ -31,6 +32,7 @@ final class OrderBodies {
             }
             case PLACED -> placed(body, (OrderEvent.OrderPlaced) event);
             case CHANGED -> changed(body, (OrderEvent.OrderChanged) event);
+            case DISCOUNTED -> discounted(body, (OrderEvent.OrderDiscounted) event);
             case VOIDED -> {
                 OrderEvent.OrderVoided voided = (OrderEvent.OrderVoided) event;
                 body.text("order", voided.order());
@@ -58,6 +60,7 @@ final class OrderBodies {
                             body.texts("leftOpen"));
             case PLACED -> placed(body);
             case CHANGED -> changed(body);
+            case DISCOUNTED -> discounted(body);
             case VOIDED ->
                     new OrderEvent.OrderVoided(
                             body.text("order"), body.whole("version"), body.text("reason"));
@@ -114,6 +117,37 @@ final class OrderBodies {
                 body.text("menu"));
     }
 
+    private static void discounted(BodyWriter body, OrderEvent.OrderDiscounted discounted)
+            throws IOException {
+        Discount discount = discounted.discount();
+        body.text("order", discounted.order());
+        body.number("version", discounted.version());
+        body.text("for", discount.kind() == Discount.Kind.GUEST ? "guest" : "staff-meal");
+        body.numberIfAny("offCents", discount.cents());
+        body.numberIfAny("offMilliPercent", discount.milliPercent());
+        body.textIfAny("reason", discount.reason());
+        totals(body, discounted.totals());
+    }
+
+    private static OrderEvent.OrderDiscounted discounted(BodyReader body) throws IOException {
+        String order = body.text("order");
+        int version = body.whole("version");
+        String written = body.text("for");
+        Discount.Kind kind =
+                switch (written) {
+                    case "guest" -> Discount.Kind.GUEST;
+                    case "staff-meal" -> Discount.Kind.STAFF_MEAL;
+                    default -> throw new BodyReader.Unreadable(written + " is no discount");
+                };
+        Discount discount =
+                new Discount(
+                        kind,
+                        body.numberOr("offCents"),
+                        (int) body.numberOr("offMilliPercent"),
+                        body.textOr("reason"));
+        return new OrderEvent.OrderDiscounted(order, version, discount, totals(body));
+    }
+
     private static void line(BodyWriter body, OrderLine line) throws IOException {
         Selection selection = line.selection();
         body.number("line", line.line());
@@ -123,6 +157,7 @@ final class OrderBodies {
         body.texts("options", selection.options());
         body.texts("refused", selection.refused());
         body.number("unitCents", line.unitCents());
+        body.flag("untaxed", !line.taxed());
     }
 
     private static OrderLine line(BodyReader body) throws IOException {
@@ -133,17 +168,24 @@ final class OrderBodies {
         List<String> options = body.texts("options");
         List<String> refused = body.texts("refused");
         Selection selection = new Selection(item, size, options, refused);
-        return new OrderLine(line, quantity, selection, body.number("unitCents"));
+        long unitCents = body.number("unitCents");
+        return new OrderLine(line, quantity, selection, unitCents, !body.flag("untaxed"));
     }
 
     private static void totals(BodyWriter body, Totals totals) throws IOException {
         body.number("subtotalCents", totals.subtotalCents());
         body.number("taxCents", totals.taxCents());
         body.number("totalCents", totals.totalCents());
+        body.numberIfAny("discountCents", totals.discountCents());
+        body.flag("taxIncluded", totals.taxIncluded());
     }
 
     private static Totals totals(BodyReader body) throws IOException {
-        return new Totals(
-                body.number("subtotalCents"), body.number("taxCents"), body.number("totalCents"));
+        long subtotalCents = body.number("subtotalCents");
+        long taxCents = body.number("taxCents");
+        long totalCents = body.number("totalCents");
+        long discountCents = body.numberOr("discountCents");
+        boolean included = body.flag("taxIncluded");
+        return new Totals(subtotalCents, discountCents, taxCents, included, totalCents);
     }
 }

@@ -12,13 +12,13 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import sopwell.Limits;
 import sopwell.menu.Faults;
+import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
 import sopwell.orders.StandSettings;
 
 /** Reads and writes a stand's settings, {@code stand.json}. Stateless. */
 public final class StandFile {
     private static final Pattern ID = Pattern.compile("[a-z0-9-]{1," + Limits.ID_CHARS_MAX + "}");
-    private static final int RATE_MILLI_PERCENT_MAX = 100_000;
     private static final int TARGET_SECONDS_MAX = 7_200;
     private static final int NUMBER_LEAST_MAX = 99;
 
@@ -42,19 +42,20 @@ public final class StandFile {
         String name = fields.text("name");
         ZoneId zone = zone(fields);
         int cutHour = within(fields, "cutHour", 0, 23);
-        int rate = within(fields, "taxMilliPercent", 0, RATE_MILLI_PERCENT_MAX);
+        TaxRule tax = MoneyFields.tax(fields);
         int target = within(fields, "targetSeconds", 1, TARGET_SECONDS_MAX);
         int numberMax =
                 fields.has("orderNumberMax")
                         ? within(
                                 fields, "orderNumberMax", NUMBER_LEAST_MAX, Limits.ORDER_NUMBER_MAX)
                         : Limits.ORDER_NUMBER_DEFAULT_MAX;
+        CashRule cash = MoneyFields.cash(fields);
         fields.close();
         if (!faults.isEmpty()) {
             return new StandReading(Optional.empty(), faults.found());
         }
         StandSettings settings =
-                new StandSettings(stand, name, zone, cutHour, new TaxRule(rate), target, numberMax);
+                new StandSettings(stand, name, zone, cutHour, tax, target, numberMax, cash);
         return new StandReading(Optional.of(settings), faults.found());
     }
 
@@ -65,13 +66,13 @@ public final class StandFile {
         node.put("name", settings.name());
         node.put("zone", settings.zone().getId());
         node.put("cutHour", settings.cutHour());
-        node.put("taxMilliPercent", settings.tax().rateMilliPercent());
         node.put("targetSeconds", settings.targetSeconds());
         node.put("orderNumberMax", settings.numberMax());
+        MoneyFields.write(node, settings.tax(), settings.cash());
         return (node.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
-    private static int within(Fields fields, String field, int min, int max) {
+    static int within(Fields fields, String field, int min, int max) {
         int before = fields.faults().found().size();
         int number = fields.whole(field);
         boolean read = fields.faults().found().size() == before;

@@ -5,9 +5,11 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import sopwell.call.CallRefusal;
 import sopwell.menu.Group;
 import sopwell.menu.Menu;
+import sopwell.menu.Out;
 import sopwell.orders.Refusal;
 
 /** Makes sentences of refusals: ids become the names that people know. Immutable. */
@@ -30,14 +32,26 @@ final class Sentences {
             case MENU_CHANGED -> t.of(key, args.stream().map(this::item).toArray());
             case NOT_TODAY -> t.of(key, item(arg(args, 0)), days(arg(args, 1)));
             case TEXT_TOO_LONG -> t.of(key, field(arg(args, 0)), arg(args, 1));
-            case TEXT_UNCLEAR -> t.of(key, field(arg(args, 0)));
+            case TEXT_UNCLEAR, CARD_NUMBER -> t.of(key, field(arg(args, 0)));
+            case OUT -> t.of(key, out(arg(args, 0)), near(args, 1));
+            case TOO_FEW_LEFT ->
+                    t.of(key, out(arg(args, 0)), arg(args, 1), arg(args, 2), near(args, 3));
+            case NOT_ON_MENU, NOT_OUT -> t.of(key, out(arg(args, 0)));
             case NOT_WHOLE -> notWhole(key, args);
+            case DISCOUNT_TOO_LARGE, TILL_SHORT -> t.of(key, arg(args, 0), money(args, 1));
+            case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
+            case MORE_THAN_DUE, TENDERED_SHORT -> t.of(key, money(args, 0), money(args, 1));
+            case MORE_THAN_PAID ->
+                    t.of(key, arg(args, 0), t.get("means." + arg(args, 2)), money(args, 1));
             case UNKNOWN_ORDER,
                     DAY_CLOSED,
                     NO_DAY_OPEN,
                     ORDERS_OPEN,
                     UNKNOWN_PART,
                     STALE_VERSION,
+                    LEFT_RANGE,
+                    MINUTES_RANGE,
+                    TOO_MANY_OUT,
                     NO_LINES,
                     TOO_MANY_LINES,
                     QUANTITY,
@@ -60,7 +74,15 @@ final class Sentences {
                     QUERY_ANSWERED,
                     QUERY_LAPSED,
                     QUESTION_WRONG,
-                    ANSWER_WRONG ->
+                    ANSWER_WRONG,
+                    NOTHING_DUE,
+                    CASHIER_MISSING,
+                    TILL_OPEN,
+                    TILL_NOT_OPEN,
+                    NO_TILL_OPEN,
+                    WHICH_TILL,
+                    TILLS_OPEN,
+                    COUNT_WRONG ->
                     t.of(key, args.toArray());
         };
     }
@@ -85,6 +107,24 @@ final class Sentences {
 
     private static String arg(List<String> args, int place) {
         return place < args.size() ? args.get(place) : "";
+    }
+
+    private String out(String written) {
+        Optional<Out> out = menu == null ? Optional.empty() : Out.read(written);
+        return out.filter(o -> o.isOn(menu)).map(o -> t.name(o, menu)).orElse(written);
+    }
+
+    /** What could be had instead, as a sentence of its own; nothing when there is nothing. */
+    private String near(List<String> args, int from) {
+        if (args.size() <= from) {
+            return "";
+        }
+        List<String> names = args.subList(from, args.size()).stream().map(this::out).toList();
+        return " " + t.of("refusal.near", t.list(names));
+    }
+
+    private String money(List<String> args, int place) {
+        return t.money(Long.parseLong(arg(args, place)));
     }
 
     private String item(String id) {

@@ -9,9 +9,12 @@ import java.util.Locale;
 import java.util.Map;
 import sopwell.Check;
 import sopwell.call.CallRefusal;
+import sopwell.menu.Item;
 import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
+import sopwell.menu.Out;
+import sopwell.money.CardNumber;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
 
@@ -72,10 +75,15 @@ public final class T {
                 return out.append(text, at, text.length()).toString();
             }
             int place = Integer.parseInt(text.substring(open + 1, close));
-            out.append(text, at, open).append(place < args.length ? args[place] : "");
+            out.append(text, at, open).append(place < args.length ? shown(args[place]) : "");
             at = close + 1;
         }
         return out.toString();
+    }
+
+    /** What somebody typed may come back to them in a sentence, but never a card's number. */
+    private static Object shown(Object arg) {
+        return arg instanceof String text ? CardNumber.hidden(text) : arg;
     }
 
     /** The text of one of several keys that begin alike, such as a theme's name. */
@@ -147,6 +155,19 @@ public final class T {
         }
         int last = names.size() - 1;
         return String.join(", ", names.subList(0, last)) + get("list.or") + names.get(last);
+    }
+
+    /** What a menu calls something that is out; it must be on that menu. */
+    public String name(Out out, Menu menu) {
+        return switch (out.kind()) {
+            case ITEM -> local(menu.item(out.item()).name());
+            case OPTION -> local(menu.option(out.id()).name());
+            case SIZE -> {
+                Item item = menu.item(out.item());
+                String size = local(item.size(out.id()).orElseThrow().name());
+                yield under("out", "size", size, local(item.name()));
+            }
+        };
     }
 
     /** What is wrong with a command, and what would be right; with the menu's own names. */

@@ -102,7 +102,8 @@ class BoardsTest {
         Order second = script.place("fries");
         script.allUp(first);
         CounterBoard board =
-                OrderBoards.counter(stand().orders(), stand().kitchen(), stand()::menuOf);
+                OrderBoards.counter(
+                        stand().orders(), stand().kitchen(), stand().outs(), stand()::menuOf);
         assertEquals(
                 List.of(second.number(), first.number()),
                 board.rows().stream().map(CounterRow::number).toList());

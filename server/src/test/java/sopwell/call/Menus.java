@@ -85,7 +85,8 @@ final class Menus {
                 groups,
                 List.of("make-" + id),
                 List.of(),
-                List.of());
+                List.of(),
+                true);
     }
 
     static Option option(String id, String... moreWords) {

@@ -101,7 +101,8 @@ final class RandomMenus {
                 taken,
                 List.of("make-" + id),
                 List.of(),
-                List.of());
+                List.of(),
+                true);
     }
 
     private List<String> some(List<String> ids, int min, int max) {

@@ -17,14 +17,17 @@ import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
 import sopwell.orders.Asked;
 import sopwell.orders.Decision;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuReader;
+import sopwell.till.TillCommand;
 
 /**
  * A stand without a desk: commands are decided and applied one by one at a time of our choosing.
@@ -39,7 +42,8 @@ public final class Script {
                     4,
                     new TaxRule(8_250),
                     360,
-                    999);
+                    999,
+                    CashRule.USUAL);
 
     private final StandSettings settings;
     private final Menu menu;
@@ -166,6 +170,26 @@ public final class Script {
     /** Decides and keeps. */
     public Decision decide(KitchenCommand command) {
         return decide(new StandCommand.ForKitchen(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(OutCommand command) {
+        return decide(new StandCommand.ForOuts(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(OutCommand command) {
+        must(decide(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(TillCommand command) {
+        return decide(new StandCommand.ForTill(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(TillCommand command) {
+        must(decide(command));
     }
 
     /** Decides and keeps; the command must be accepted. */

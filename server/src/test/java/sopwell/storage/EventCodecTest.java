@@ -16,14 +16,25 @@ import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
+import sopwell.menu.Selection;
+import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
+import sopwell.orders.OrderLine;
+import sopwell.orders.OutEvent;
+import sopwell.till.TillEvent;
 
 class EventCodecTest {
     @Test
     void everyEventOfEveryFamilyHasAName() {
         List<Class<?>> happened = new ArrayList<>();
         for (Class<?> family :
-                List.of(OrderEvent.class, KitchenEvent.class, QueryEvent.class, MenuEvent.class)) {
+                List.of(
+                        OrderEvent.class,
+                        OutEvent.class,
+                        KitchenEvent.class,
+                        QueryEvent.class,
+                        TillEvent.class,
+                        MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();
@@ -59,6 +70,31 @@ class EventCodecTest {
                 assertSame(event, EventCodec.decode(1, name.written(), version, body));
             }
         }
+    }
+
+    @Test
+    void keepsWhatIsSeldomSaidOfMoney() {
+        OrderLine untaxed =
+                new OrderLine(1, 1, new Selection("water", "", List.of(), List.of()), 150, false);
+        OrderEvent.OrderChanged changed =
+                new OrderEvent.OrderChanged(
+                        "20250503-0213",
+                        2,
+                        "",
+                        false,
+                        List.of(untaxed),
+                        new Totals(150, 50, 0, true, 100),
+                        "",
+                        "1dacc72cbec9e27e");
+        String golden =
+                "{\"order\":\"20250503-0213\",\"version\":2,\"lines\":[{\"line\":1,"
+                        + "\"quantity\":1,\"item\":\"water\",\"unitCents\":150,"
+                        + "\"untaxed\":true}],\"subtotalCents\":150,\"taxCents\":0,"
+                        + "\"totalCents\":100,\"discountCents\":50,\"taxIncluded\":true,"
+                        + "\"menu\":\"1dacc72cbec9e27e\"}";
+        byte[] body = golden.getBytes(StandardCharsets.UTF_8);
+        assertEquals(golden, new String(EventCodec.encode(changed), StandardCharsets.UTF_8));
+        assertEquals(changed, EventCodec.decode(1, "order-changed", 1, body));
     }
 
     @Test

@@ -16,11 +16,19 @@ import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
+import sopwell.menu.Out;
 import sopwell.menu.Selection;
+import sopwell.money.CashCount;
+import sopwell.money.CashUnit;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
+import sopwell.orders.OutEvent;
 import sopwell.orders.Quote;
+import sopwell.till.Means;
+import sopwell.till.Payment;
+import sopwell.till.TillEvent;
 
 /** Events, entries and files for the tests of this package. */
 final class Samples {
@@ -91,7 +99,8 @@ final class Samples {
                                 2,
                                 new Selection(
                                         "beef", "regular", List.of("dipped", "hot"), List.of()),
-                                790),
+                                790,
+                                true),
                         new OrderLine(
                                 2,
                                 1,
@@ -100,15 +109,17 @@ final class Samples {
                                         "regular",
                                         List.of("dry", "sweet", "provolone"),
                                         List.of("mozzarella")),
-                                865),
-                        new OrderLine(3, 1, new Selection("fries", "", List.of(), List.of()), 345));
+                                865,
+                                true),
+                        new OrderLine(
+                                3, 1, new Selection("fries", "", List.of(), List.of()), 345, true));
         return new OrderEvent.OrderPlaced(
                 order(n),
                 n % 999 + 1,
                 name,
                 true,
                 lines,
-                new Totals(2790, 230, 3020),
+                new Totals(2790, 0, 230, false, 3020),
                 new Quote(360, 540),
                 "1dacc72cbec9e27e");
     }
@@ -137,9 +148,34 @@ final class Samples {
                         placed.totals(),
                         "guest changed her mind",
                         placed.menuRevision()),
+                new OrderEvent.OrderDiscounted(
+                        placed.order(),
+                        3,
+                        new Discount(Discount.Kind.STAFF_MEAL, 0, 50_000, "Theo's break"),
+                        new Totals(2790, 1395, 115, false, 1510)),
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
+                new OutEvent.OutLifted(Out.option("provolone"), true),
+                new TillEvent.OrderPaid(
+                        placed.order(),
+                        "Inés",
+                        Means.CASH,
+                        new Payment(1508, 200, 2, 2000, 290),
+                        2),
+                new TillEvent.OrderRefunded(
+                        placed.order(), "Inés", Means.CARD, 500, -2, 100, "cold", -8),
+                new TillEvent.TillOpened("Inés", 10_000),
+                new TillEvent.PaidIn("Inés", 2_000, "coins from the bank"),
+                new TillEvent.PaidOut("Inés", 1_250, "ice"),
+                new TillEvent.TillClosed(
+                        "Inés",
+                        12_345,
+                        12_325,
+                        List.of(
+                                new CashCount(new CashUnit(10_000, true), 1),
+                                new CashCount(new CashUnit(25, false), 93))),
                 new KitchenEvent.PartStarted(part),
                 new KitchenEvent.PartUp(part),
                 new KitchenEvent.PartBroughtBack(part),

@@ -8,6 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sopwell.menu.MenuFault;
+import sopwell.money.CashRounding;
+import sopwell.money.CashRule;
+import sopwell.money.Rounding;
+import sopwell.money.TaxRule;
 import sopwell.orders.StandSettings;
 
 class StandFileTest {
@@ -46,8 +50,22 @@ class StandFileTest {
             /zone            | '+05:00'          | no time zone
             /cutHour         | 24                | out of range
             /cutHour         | 'four'            | a text
-            /taxMilliPercent | 8.25              | broken number
-            /taxMilliPercent | 100001            | out of range
+            /tax/milliPercent | 8.25             | broken number
+            /tax/milliPercent | 100001           | out of range
+            /tax/milliPercent | -1               | out of range
+            /tax/basis       | 'item'            | no word here
+            /tax/rounding    | 'up'              | no word here
+            /tax/included    | 'no'              | a text
+            /tax/inclusive   | true              | no field
+            /taxMilliPercent | 8250              | no field
+            /cash/roundToCents | 0               | out of range
+            /cash/roundToCents | 1001            | out of range
+            /cash/tie        | 'even'            | no word here
+            /cash/notesCents/1 | 10000           | there twice
+            /cash/notesCents/1 | 0               | out of range
+            /cash/notesCents | 5                 | a whole number
+            /cash/coinsCents/0 | 'penny'         | a text
+            /cash/coins      | 5                 | no field
             /targetSeconds   | 0                 | out of range
             /orderNumberMax  | 98                | out of range
             /orderNumberMax  | 10000000          | out of range
@@ -59,6 +77,60 @@ class StandFileTest {
         assertEquals(1, faults.size(), faults.toString());
         assertEquals(where, faults.get(0).place());
         assertTrue(faults.get(0).wrong().contains(wrong), faults.get(0).wrong());
+    }
+
+    @Test
+    void readsATaxRateAloneAsItWasWrittenBefore() {
+        byte[] json = new MenuEdit(DEMO).remove("/tax").set("/taxMilliPercent", "6350").bytes();
+        StandSettings settings = StandFile.read(json).settings().orElseThrow();
+        assertEquals(new TaxRule(6_350), settings.tax());
+        assertEquals(settings, StandFile.read(StandFile.write(settings)).settings().orElseThrow());
+    }
+
+    @Test
+    void readsEveryWayOfTaxAndCash() {
+        byte[] json =
+                new MenuEdit(DEMO)
+                        .set(
+                                "/tax",
+                                "{'milliPercent': 15000, 'basis': 'line', 'rounding': 'half-even',"
+                                        + " 'included': true}")
+                        .set(
+                                "/cash",
+                                "{'roundToCents': 10, 'tie': 'up', 'notesCents': [500, 1000],"
+                                        + " 'coinsCents': [10, 20, 50, 100, 200]}")
+                        .bytes();
+        StandSettings settings = StandFile.read(json).settings().orElseThrow();
+        TaxRule tax = new TaxRule(15_000, TaxRule.Basis.LINE, Rounding.HALF_EVEN, true);
+        assertEquals(tax, settings.tax());
+        assertEquals(new CashRounding(10, CashRounding.Tie.UP), settings.cash().rounding());
+        assertEquals(10, settings.cash().units().leastCents());
+        assertEquals(settings, StandFile.read(StandFile.write(settings)).settings().orElseThrow());
+    }
+
+    @Test
+    void paysEveryCentInTheUsualCoinsUnlessTheStandSaysOtherwise() {
+        byte[] json = new MenuEdit(DEMO).remove("/cash").bytes();
+        assertEquals(CashRule.USUAL, StandFile.read(json).settings().orElseThrow().cash());
+    }
+
+    @Test
+    void refusesCashThatCannotBeGiven() {
+        assertEquals("/cash/roundToCents", cashFault("{'notesCents': [500], 'coinsCents': [5]}"));
+        assertEquals(
+                "/cash/roundToCents",
+                cashFault("{'roundToCents': 25, 'notesCents': [500], 'coinsCents': [10]}"));
+        assertEquals(
+                "/cash/notesCents",
+                cashFault("{'roundToCents': 10, 'notesCents': [505], 'coinsCents': [10]}"));
+        assertEquals("/cash/coinsCents", cashFault("{'roundToCents': 5}"));
+    }
+
+    private static String cashFault(String cash) {
+        List<MenuFault> faults =
+                StandFile.read(new MenuEdit(DEMO).set("/cash", cash).bytes()).faults();
+        assertEquals(1, faults.size(), faults.toString());
+        return faults.get(0).place();
     }
 
     @Test

@@ -29,7 +29,8 @@ class TextsTest {
         for (Lang lang : Lang.values()) {
             seen.put(lang, new java.util.ArrayList<>());
             for (Reason reason : Reason.values()) {
-                Refusal refusal = Refusal.of(reason, "12", "beef", "3", "4");
+                String means = reason == Reason.MORE_THAN_PAID ? "CARD" : "3";
+                Refusal refusal = Refusal.of(reason, "12", "34", means, "4");
                 String sentence = TEXTS.in(lang).sentence(refusal, PageStand.menu());
                 whole(reason.name(), sentence);
                 seen.get(lang).add(sentence);

@@ -19,6 +19,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             PartApi parts,
             QueryApi queries,
             DayApi days,
+            OutApi outs,
             StandApi stand) {
         static Handlers of(ApiContext context) {
             return new Handlers(
@@ -28,6 +29,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
                     new PartApi(context),
                     new QueryApi(context),
                     new DayApi(context),
+                    new OutApi(context),
                     new StandApi(context));
         }
     }

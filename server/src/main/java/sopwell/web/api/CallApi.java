@@ -6,10 +6,11 @@ import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
-import sopwell.menu.Pricing;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.Asked;
 import sopwell.orders.OrderLine;
+import sopwell.orders.OrderRules;
 import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Languages;
@@ -35,12 +36,9 @@ final class CallApi {
     private static Reply reply(Stand stand, Menu menu, List<Asked> asked, Lang lang) {
         List<OrderLine> lines = new java.util.ArrayList<>();
         for (Asked line : asked) {
-            long unitCents = Pricing.unitCents(menu, line.selection());
-            lines.add(
-                    new OrderLine(lines.size() + 1, line.quantity(), line.selection(), unitCents));
+            lines.add(OrderLine.priced(menu, lines.size() + 1, line));
         }
-        long subtotalCents = lines.stream().mapToLong(OrderLine::cents).reduce(0, Math::addExact);
-        Totals totals = Totals.of(subtotalCents, stand.settings().tax());
+        Totals totals = OrderRules.totals(lines, Discount.NONE, stand.settings().tax());
         return Reply.json(
                 200,
                 json ->

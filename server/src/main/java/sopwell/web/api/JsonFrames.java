@@ -66,6 +66,9 @@ public final class JsonFrames implements FrameWriter {
         } else if (board instanceof CounterBoard counter) {
             QueryJson.open(json, counter.queries());
         }
+        if (board instanceof CounterBoard counter) {
+            OutApi.list(json, counter.outs());
+        }
         json.writeEndObject();
     }
 

@@ -26,16 +26,31 @@ public final class RefusalProblems {
                     QUANTITY,
                     TEXT_TOO_LONG,
                     TEXT_UNCLEAR,
+                    CARD_NUMBER,
                     REASON_MISSING,
                     NOT_TODAY,
                     QUESTION_WRONG,
-                    ANSWER_WRONG ->
+                    ANSWER_WRONG,
+                    NOT_ON_MENU,
+                    LEFT_RANGE,
+                    MINUTES_RANGE,
+                    DISCOUNT_TOO_LARGE,
+                    AMOUNT_WRONG,
+                    TENDERED_SHORT,
+                    NOT_IN_CASH,
+                    CASHIER_MISSING,
+                    UNKNOWN_UNIT,
+                    COUNT_WRONG ->
                     422;
             case DAY_CLOSED,
                     NO_DAY_OPEN,
                     ORDERS_OPEN,
                     STALE_VERSION,
                     MENU_CHANGED,
+                    OUT,
+                    TOO_FEW_LEFT,
+                    NOT_OUT,
+                    TOO_MANY_OUT,
                     NUMBERS_USED_UP,
                     ORDER_VOID,
                     ORDER_HANDED,
@@ -52,7 +67,16 @@ public final class RefusalProblems {
                     NOTHING_TO_BRING_BACK,
                     QUERY_OPEN,
                     QUERY_ANSWERED,
-                    QUERY_LAPSED ->
+                    QUERY_LAPSED,
+                    NOTHING_DUE,
+                    MORE_THAN_DUE,
+                    MORE_THAN_PAID,
+                    TILL_SHORT,
+                    TILL_OPEN,
+                    TILL_NOT_OPEN,
+                    NO_TILL_OPEN,
+                    WHICH_TILL,
+                    TILLS_OPEN ->
                     409;
         };
     }

@@ -205,7 +205,7 @@ public final class BoardHub implements AutoCloseable {
                     new LiveBoard(
                             name,
                             epoch,
-                            s -> OrderBoards.counter(s.orders(), s.kitchen(), s::menuOf));
+                            s -> OrderBoards.counter(s.orders(), s.kitchen(), s.outs(), s::menuOf));
             default -> {
                 Digits digits = new Digits();
                 yield new LiveBoard(

@@ -31,7 +31,7 @@ record Ask(
         boolean partial,
         boolean tooLarge) {
     /** A form of the counter: its call in percent escapes, a name, a reason, and small fields. */
-    static final int BODY_BYTES_MAX = 12 * Limits.CALL_CHARS_MAX;
+    static final int BODY_BYTES_MAX = (int) Limits.BODY_BYTES_MAX;
 
     static Ask read(HttpServerExchange exchange, Screen screen) throws IOException {
         byte[] body = body(exchange);

@@ -31,6 +31,7 @@ public final class Assets {
                     "css/words.css",
                     "css/orders.css",
                     "css/queries.css",
+                    "css/outs.css",
                     "css/home.css",
                     "css/mix.css",
                     "js/server-clock.js",
@@ -45,6 +46,7 @@ public final class Assets {
                     "js/sound.js",
                     "js/call-line.js",
                     "js/word-board.js",
+                    "js/outs.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 

@@ -29,7 +29,9 @@ final class CounterPages {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("t", ask.screen().t());
         params.put("form", next);
-        params.put("reading", readings.view(form.call(), status != 200, ask.screen().t()));
+        params.put(
+                "reading",
+                readings.view(form.call(), form.order(), status != 200, ask.screen().t()));
         params.put("kind", result.kind());
         params.put("placed", result.placed());
         params.put("number", result.number());
@@ -59,7 +61,7 @@ final class CounterPages {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("form", form);
-        params.put("reading", readings.view(form.call(), status != 200, t));
+        params.put("reading", readings.view(form.call(), form.order(), status != 200, t));
         params.put("rows", Words.of(context.parser().get().menu(), t));
         params.put("head", FrameHead.of(open));
         params.put("board", Pages.openOrders(open));

@@ -11,11 +11,14 @@ import sopwell.call.Reading;
 import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
-import sopwell.menu.Pricing;
+import sopwell.money.Discount;
 import sopwell.money.Totals;
 import sopwell.orders.Asked;
+import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
+import sopwell.orders.OrderRules;
 import sopwell.orders.Quote;
+import sopwell.orders.Refusal;
 import sopwell.web.T;
 
 /** Reads a call for the counter and prices it. Thread-safe. */
@@ -36,18 +39,21 @@ final class CounterReading {
     /**
      * The reading of a text.
      *
+     * @param edited the order that is edited, or empty; what it had, it may keep
      * @param pressed whether it is to be placed now, so that what is unfinished is a fault
      */
-    ReadingView view(String text, boolean pressed, T t) throws PageHandling.Interrupted {
+    ReadingView view(String text, String edited, boolean pressed, T t)
+            throws PageHandling.Interrupted {
         CallParser parser = context.parser().get();
         Menu menu = parser.menu();
         Reading reading = parser.read(text);
         List<ReadingView.Line> lines = new ArrayList<>();
         List<OrderLine> priced = new ArrayList<>();
         for (CallLine line : reading.lines()) {
-            long each = Pricing.unitCents(menu, line.selection());
             OrderLine order =
-                    new OrderLine(priced.size() + 1, line.quantity(), line.selection(), each);
+                    OrderLine.priced(
+                            menu, priced.size() + 1, new Asked(line.quantity(), line.selection()));
+            long each = order.unitCents();
             priced.add(order);
             lines.add(
                     new ReadingView.Line(
@@ -55,25 +61,43 @@ final class CounterReading {
                             line.quantity() == 1 ? "" : t.of("counter.each", t.money(each)),
                             t.money(order.cents())));
         }
-        Totals totals =
-                Totals.of(
-                        priced.stream().mapToLong(OrderLine::cents).sum(),
-                        context.settings().tax());
+        Totals totals = OrderRules.totals(priced, Discount.NONE, context.settings().tax());
         boolean none = priced.isEmpty();
+        Said said = said(menu, priced, asked(reading), edited);
         return new ReadingView(
                 lines,
                 none ? "" : t.money(totals.subtotalCents()),
                 none ? "" : t.money(totals.taxCents()),
                 none ? "" : t.money(totals.totalCents()),
-                none ? "" : t.quote(quote(menu, priced)),
-                reading.refusal().flatMap(refusal -> fault(text, refusal, pressed, t)),
+                none ? "" : t.quote(said.quote()),
+                reading.refusal()
+                        .flatMap(refusal -> fault(text, refusal, pressed, t))
+                        .or(
+                                () ->
+                                        said.shortage()
+                                                .map(r -> Shortfall.of(text, reading, r, menu, t))),
                 Words.live(reading.live()),
                 !reading.live().item().isEmpty());
     }
 
-    private Quote quote(Menu menu, List<OrderLine> lines) throws PageHandling.Interrupted {
+    /** What the stand says to lines as things are now. */
+    private record Said(Quote quote, Optional<Refusal> shortage) {}
+
+    private Said said(Menu menu, List<OrderLine> lines, List<Asked> asked, String order)
+            throws PageHandling.Interrupted {
+        long nowMs = context.clock().millis();
         return PageHandling.await(
-                context.follower().ask((Stand s) -> WaitQuote.quote(s.kitchen(), menu, lines)));
+                context.follower()
+                        .ask(
+                                (Stand s) ->
+                                        new Said(
+                                                WaitQuote.quote(s.kitchen(), menu, lines),
+                                                s.selling()
+                                                        .shortage(had(s, order), asked, nowMs))));
+    }
+
+    private static List<OrderLine> had(Stand stand, String order) {
+        return stand.orders().find(order).map(Order::lines).orElse(List.of());
     }
 
     private Optional<ReadingView.Fault> fault(

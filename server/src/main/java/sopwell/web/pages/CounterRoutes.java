@@ -69,7 +69,8 @@ final class CounterRoutes {
         if (context.parser().get() == null) {
             return handling.sentence(503, t.get("page.no-menu"), ask);
         }
-        ReadingView view = readings.view(ask.fields().getOrDefault("call", ""), false, t);
+        ReadingView view =
+                readings.view(ask.fields().getOrDefault("call", ""), ask.field("order"), false, t);
         return PageHandling.html(
                 200, context.pages().render("counter/read", Map.of("t", t, "r", view)));
     }

@@ -1,8 +1,13 @@
 package sopwell.web.pages;
 
+import java.time.ZoneId;
+import java.util.List;
 import java.util.stream.Collectors;
+import sopwell.boards.CounterBoard;
 import sopwell.boards.CounterRow;
 import sopwell.menu.Menu;
+import sopwell.menu.Out;
+import sopwell.menu.Shortage;
 import sopwell.orders.OrderLine;
 import sopwell.web.T;
 
@@ -11,10 +16,38 @@ import sopwell.web.T;
  *
  * @param menu the menu in force, for names; an item that it no longer has keeps its id
  */
-public record CounterView(T t, Menu menu) {
+public record CounterView(T t, Menu menu, ZoneId zone) {
     /** What stations ask, in words. */
     public QueryView queries() {
         return new QueryView(t);
+    }
+
+    /** What is out, in words, for the strip above the open orders. */
+    public List<OutWord> outs(CounterBoard board) {
+        return board.outs().stream()
+                .filter(shortage -> shortage.out().isOn(menu))
+                .map(this::out)
+                .toList();
+    }
+
+    /**
+     * One thing that is out.
+     *
+     * @param word the word of the word board that stands for it alone, or empty
+     * @param gone whether none is left
+     */
+    public record OutWord(String word, String name, String state, boolean gone) {}
+
+    private OutWord out(Shortage shortage) {
+        Out out = shortage.out();
+        String word =
+                switch (out.kind()) {
+                    case ITEM -> "i." + out.item();
+                    case OPTION -> "o." + out.id();
+                    case SIZE -> "";
+                };
+        String state = OutView.state(shortage, zone, t);
+        return new OutWord(word, t.name(out, menu), state, shortage.isGone());
     }
 
     /** What an order has on it, short. */

@@ -18,8 +18,19 @@ final class Fixes {
         boolean[] marked = new boolean[text.length()];
         mark(marked, refusal.column(), refusal.length());
         mark(marked, refusal.otherColumn(), refusal.otherLength());
-        int first = text.lastIndexOf(',', Math.max(0, place(refusal) - 1)) + 1;
-        int next = text.indexOf(',', Math.max(0, refusal.column() - 2 + refusal.length()));
+        return mirror(text, marked, place(refusal), refusal.column() - 1 + refusal.length());
+    }
+
+    /** The line of the call around one place. */
+    static List<Piece> mirror(String text, int column, int length) {
+        boolean[] marked = new boolean[text.length()];
+        mark(marked, column, length);
+        return mirror(text, marked, column - 1, column - 1 + length);
+    }
+
+    private static List<Piece> mirror(String text, boolean[] marked, int start, int end) {
+        int first = text.lastIndexOf(',', Math.max(0, start - 1)) + 1;
+        int next = text.indexOf(',', Math.max(0, end - 1));
         int last = next < 0 ? text.length() : next;
         List<Piece> pieces = new ArrayList<>();
         if (first > 0) {

@@ -47,6 +47,14 @@ public record MeanwhileView(String order, int number, int version, List<Change> 
         if (seen.toGo() != now.toGo()) {
             changes.add(new Change(t.get("counter.service"), service(seen, t), service(now, t)));
         }
+        if (!seen.discount().equals(now.discount())) {
+            String what = t.get("meanwhile.discount");
+            changes.add(
+                    new Change(
+                            what,
+                            t.money(seen.totals().discountCents()),
+                            t.money(now.totals().discountCents())));
+        }
         return new MeanwhileView(now.id(), now.number(), now.version(), changes);
     }
 

@@ -3,6 +3,7 @@ package sopwell.web.pages;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import sopwell.web.live.Frame;
 public final class Pages {
     private final TemplateEngine engine;
     private final Supplier<Menu> menu;
+    private final ZoneId zone;
     private final AtomicReference<Known> widest = new AtomicReference<>(new Known("", Map.of()));
 
     /** The widest texts of columns, remembered for one menu. */
@@ -30,15 +32,17 @@ public final class Pages {
      * Pages from templates that were compiled with the program.
      *
      * @param menu the menu in force, or null before the first
+     * @param zone the stand's, for times of day
      */
-    public Pages(Supplier<Menu> menu) {
-        this(TemplateEngine.createPrecompiled(ContentType.Html), menu);
+    public Pages(Supplier<Menu> menu, ZoneId zone) {
+        this(TemplateEngine.createPrecompiled(ContentType.Html), menu, zone);
     }
 
     /** Pages from an engine of one's own. */
-    public Pages(TemplateEngine engine, Supplier<Menu> menu) {
+    public Pages(TemplateEngine engine, Supplier<Menu> menu, ZoneId zone) {
         this.engine = engine;
         this.menu = menu;
+        this.zone = zone;
     }
 
     String render(String template, Map<String, Object> params) {
@@ -85,7 +89,7 @@ public final class Pages {
     }
 
     CounterView counter(T t) {
-        return new CounterView(t, menu.get());
+        return new CounterView(t, menu.get(), zone);
     }
 
     /** The open orders of a frame of the counter's board. */

@@ -19,6 +19,9 @@ final class Prepared {
         if (path.equals("/api/days/closed")) {
             closeAll();
         }
+        if (path.equals("/api/outs/back")) {
+            done("/api/outs", "{\"out\": \"option:provolone\"}");
+        }
         if (path.contains("{order}")) {
             path = path.replace("{order}", order(path));
         }

@@ -146,7 +146,7 @@ class CounterPagesTest {
 
     @Test
     void tooLargeABodyIsRefused() {
-        String call = "beef ".repeat(10_000);
+        String call = "beef ".repeat(14_000);
         assertEquals(413, stand.press("/counter/reading", "r", Map.of("call", call)).statusCode());
     }
 }

@@ -22,6 +22,7 @@ import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.Replay;
+import sopwell.desk.Script;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
@@ -49,7 +50,7 @@ public final class PageStand implements AutoCloseable {
     private final Desk desk = new Desk(log, settings, now::get, follower::follow);
     private final CallParser parser = new CallParser(menu());
     private final Texts texts = Texts.load();
-    private final Pages pages = new Pages(follower::menu);
+    private final Pages pages = new Pages(follower::menu, Script.SETTINGS.zone());
     private final BoardHub hub = new BoardHub(follower, log.epoch(), now::get, System::nanoTime);
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;

@@ -87,7 +87,8 @@ class DayExceptionsTest {
     }
 
     private QueryId asked(Order order) {
-        script.must(new QueryCommand.Ask(part(order), new Question(List.of(), "")));
+        Question question = new Question(List.of("dry", "dipped"), "");
+        script.must(new QueryCommand.Ask(part(order), question));
         return script.stand().kitchen().queries().openOn(part(order)).orElseThrow().id();
     }
 

@@ -1,7 +1,7 @@
 // Keeps a board live: connects, shows frames, notices silence, and comes back by itself after any
 // loss. The last rows stay in sight meanwhile, marked as old.
 import { show } from './frames.js';
-import { hear, now } from './server-clock.js';
+import { guess, hear, now } from './server-clock.js';
 
 const SILENT_MS = 5000;
 const DEAD_MS = 8000;
@@ -46,9 +46,13 @@ function onFrame(text) {
     socket.send('whole');
     return;
   }
+  const back = !isLive;
   isLive = true;
   wait = WAIT_MIN_MS;
   tell();
+  if (back) {
+    document.body.dispatchEvent(new CustomEvent('stand:live'));
+  }
 }
 
 function onMessage(event) {
@@ -90,7 +94,9 @@ function tell() {
   const seconds = Math.max(0, Math.round((now() - freshAtMs) / 1000));
   const late = stale && (silent || seconds >= 2);
   document.body.classList.toggle('stale', late);
-  const text = late ? live.dataset.stale.replace('%', seconds) : live.dataset.live;
+  const old = board.dataset.away === 'true'
+    ? live.dataset.lost : live.dataset.stale.replace('%', seconds);
+  const text = late ? old : live.dataset.live;
   if (live.textContent !== text && (isLive || late)) {
     live.textContent = text;
   }
@@ -106,5 +112,10 @@ setInterval(() => {
   }
 }, 500);
 
-hear(freshAtMs);
+if (board.dataset.away === 'true') {
+  guess();
+  freshAtMs = now();
+} else {
+  hear(freshAtMs);
+}
 connect();

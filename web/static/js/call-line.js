@@ -60,8 +60,8 @@ form.addEventListener('htmx:configRequest', (event) => {
   }
 });
 
-document.body.addEventListener('placed', () => {
-  if (call.value === sent) {
+document.body.addEventListener('placed', (event) => {
+  if (call.value === (event.detail?.call ?? sent)) {
     call.value = '';
     call.dispatchEvent(new Event('read'));
   }

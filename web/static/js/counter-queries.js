@@ -1,6 +1,6 @@
 // Questions from the stations: answered by one key or tap whatever else is being typed. The caret
 // stays where it is, and a key pressed while the question changes answers nothing.
-const KEYS = ['F2', 'F3', 'F4', 'F7', 'F8', 'F9'];
+const KEYS = ['F2', 'F3', 'F4', 'F7'];
 const FRESH_MS = 500;
 const SAID_MS = 2500;
 const KEPT_MS = 20000;

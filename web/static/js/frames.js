@@ -99,6 +99,8 @@ export function show(board, frame) {
   replaceParts(frame);
   board.dataset.epoch = frame.dataset.epoch;
   board.dataset.seq = frame.dataset.seq;
+  board.dataset.menu = frame.dataset.menu || '';
+  board.dataset.away = 'false';
   hear(Number(frame.dataset.now));
   giveFocusBack(board, focus, before);
   board.dispatchEvent(new CustomEvent('board:shown'));

@@ -1,12 +1,9 @@
 // Every change carries a key of its own, so that it is done once however often it arrives; and a
 // press that got no answer says so.
-const body = document.body;
+import { newKey } from './keys.js';
+import './register.js';
 
-// randomUUID needs a secure context, which a stand's plain http is not.
-function newKey() {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
+const body = document.body;
 
 function say(target, text) {
   target.textContent = text;
@@ -32,10 +29,10 @@ for (const failed of ['htmx:sendError', 'htmx:timeout']) {
 // A sentence on a board's message line goes by itself; what it was about stands in the rows.
 let fading = 0;
 body.addEventListener('htmx:afterSwap', (event) => {
-  if (event.detail.target.id === 'void-said') {
+  if (event.detail.target?.id === 'void-said') {
     event.detail.target.scrollIntoView({ block: 'nearest' });
   }
-  if (event.detail.target.id === 'said') {
+  if (event.detail.target?.id === 'said') {
     clearTimeout(fading);
     fading = setTimeout(() => say(event.detail.target, ''), 8000);
   }

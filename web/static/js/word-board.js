@@ -98,4 +98,5 @@ whenSet(() => {
 });
 document.body.addEventListener('htmx:afterSwap', mark);
 document.body.addEventListener('htmx:oobAfterSwap', mark);
+document.body.addEventListener('reading:drawn', mark);
 mark();

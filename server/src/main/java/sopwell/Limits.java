@@ -16,6 +16,9 @@ public final class Limits {
     /** Things named as near to what is out. */
     public static final int NEAR_MAX = 3;
 
+    /** Orders of the day that are listed at once; a search finds the others. */
+    public static final int DAY_ORDERS_SHOWN_MAX = 100;
+
     /** Things that are out or counted at once. */
     public static final int OUTS_MAX = 200;
 
@@ -162,6 +165,15 @@ public final class Limits {
 
     /** How deep JSON may nest. */
     public static final int JSON_DEPTH_MAX = 20;
+
+    /** How long ago a call may have been taken that is placed only now, in milliseconds: a day. */
+    public static final long TAKEN_AGO_MILLIS_MAX = 86_400_000;
+
+    /** A call taken so shortly before it is placed was taken now, in milliseconds. */
+    public static final long TAKEN_NOW_MILLIS_MAX = 10_000;
+
+    /** How far a counter's clock may be ahead of the stand's, in milliseconds. */
+    public static final long CLOCK_AHEAD_MILLIS_MAX = 300_000;
 
     /** Open orders in one answer. */
     public static final int LISTED_ORDERS_MAX = 1_000;

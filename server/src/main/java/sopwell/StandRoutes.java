@@ -20,6 +20,7 @@ import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuWriter;
+import sopwell.till.DayReport;
 import sopwell.web.Texts;
 import sopwell.web.api.ApiContext;
 import sopwell.web.api.ApiRoutes;
@@ -75,7 +76,9 @@ final class StandRoutes {
                         pages,
                         hub::board,
                         () -> parser(follower.menu()),
+                        this::parserOf,
                         date -> askDay(date, MixPageData::of),
+                        date -> askDay(date, StandRoutes::report),
                         this::newKey));
         ApiRoutes.add(
                 routes,
@@ -84,6 +87,7 @@ final class StandRoutes {
                         follower,
                         hub,
                         texts,
+                        settings,
                         menus,
                         this::parser,
                         menu -> MenuWriter.tree(menu.parts()).toString(),
@@ -115,6 +119,18 @@ final class StandRoutes {
             parser.set(known);
         }
         return known;
+    }
+
+    private static DayReport report(Stand stand) {
+        LocalDate date = stand.orders().date().orElseThrow();
+        return DayReport.of(date, stand.orders(), stand.till());
+    }
+
+    private Optional<CallParser> parserOf(String revision) {
+        Menu now = follower.menu();
+        return now != null && now.revision().equals(revision)
+                ? Optional.of(parser(now))
+                : menus.menu(revision).map(CallParser::new);
     }
 
     /** The newest day is at hand; an older one is read from the log, off the waiting threads. */

@@ -24,7 +24,7 @@ final class ImportRules {
                     "prep");
 
     /** Packages that compute and do nothing else. */
-    private static final Set<String> PURE = with(SLICES, "boards");
+    private static final Set<String> PURE = with(SLICES, "boards", "counter");
 
     /** The table: a package, and the packages of ours that it may mention. */
     static final Map<String, Set<String>> ALLOWED =
@@ -40,6 +40,8 @@ final class ImportRules {
                     entry("mix", Set.of("orders", "kitchen", "menu", "log")),
                     entry("prep", Set.of("mix", "stock", "menu", "log")),
                     entry("boards", SLICES),
+                    entry("counter", Set.of("call", "menu", "money", "orders")),
+                    entry("page", Set.of("counter", "menu", "money", "orders")),
                     entry("desk", PURE),
                     entry("storage", SLICES),
                     entry("web", with(PURE, "desk")),

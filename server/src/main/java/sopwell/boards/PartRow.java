@@ -19,7 +19,7 @@ import sopwell.menu.LocalText;
  * @param unseen whether the station must say "seen"
  * @param cancelled whether it was taken off the order
  * @param query what the station has asked and not been answered, or not seen the answer to
- * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  */
 public record PartRow(
         PartId part,

@@ -5,6 +5,7 @@ import sopwell.kitchen.QueryCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
+import sopwell.orders.PaperCommand;
 import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
@@ -16,6 +17,7 @@ public sealed interface StandCommand {
         QUERY,
         OUT,
         TILL,
+        PAPER,
         MENU
     }
 
@@ -51,6 +53,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.OUT;
+        }
+    }
+
+    /** Something is to be printed. */
+    record ForPaper(PaperCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.PAPER;
         }
     }
 

@@ -14,6 +14,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderChanged;
 import sopwell.orders.OrderRules;
 import sopwell.orders.OutRules;
+import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
 import sopwell.till.TillRules;
 
@@ -47,6 +48,12 @@ final class StandRules {
                             stand.orders(),
                             ((StandCommand.ForTill) command).command(),
                             stand.deciding(nowMs));
+            case PAPER ->
+                    PaperRules.decide(
+                            stand.papers(),
+                            stand.orders(),
+                            ((StandCommand.ForPaper) command).command(),
+                            stand.menu());
             case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
         };
     }

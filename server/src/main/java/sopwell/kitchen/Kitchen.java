@@ -66,6 +66,11 @@ public final class Kitchen {
             }
             case PLACED -> refit(order.orElseThrow(), atMs);
             case CHANGED -> lateEdits.changed(refit(order.orElseThrow(), atMs));
+            case TOLD -> {
+                Order told = order.orElseThrow();
+                List<Part> parts = List.copyOf(parts(told.id()));
+                parts.forEach(part -> put(part.since(told.takenAtMs())));
+            }
             case VOIDED -> {
                 Order voided = order.orElseThrow();
                 boolean late = false;

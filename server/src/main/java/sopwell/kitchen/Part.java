@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param name the guest's name, or empty
  * @param before what it was before a change that the station has not seen yet
  * @param cancelled begun, then taken off the order; stays in sight until it is seen
- * @param placedAtMs when it came to the station, milliseconds since 1970-01-01 UTC
+ * @param placedAtMs since when its guest waits for it, milliseconds since 1970-01-01 UTC
  * @param startedAtMs when work began, or 0
  * @param upAtMs when it was put up, or 0
  */
@@ -44,6 +44,12 @@ public record Part(
     /** Whether it is made and nothing about it is open. */
     public boolean isDone() {
         return state() == PartState.UP && !isUnseen();
+    }
+
+    /** The same work, for a guest who has waited since then. */
+    Part since(long takenAtMs) {
+        return new Part(
+                id, number, name, making, before, cancelled, takenAtMs, startedAtMs, upAtMs);
     }
 
     Part started(long atMs) {

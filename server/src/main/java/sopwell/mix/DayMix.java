@@ -20,6 +20,8 @@ import sopwell.orders.Orders;
  *
  * @param orders orders that count, handed or not
  * @param voids orders that were cancelled and don't count
+ * @param takenBefore orders that count and were taken while the stand could not be asked
+ * @param toldPrices orders that count at the prices of an earlier menu, as their guests were told
  * @param subtotalCents sales before tax
  * @param items pieces by item and size, in the menu's order
  * @param tables one for each item with at least two modifier groups that sold
@@ -29,6 +31,8 @@ public record DayMix(
         int orders,
         int voids,
         int pieces,
+        int takenBefore,
+        int toldPrices,
         long subtotalCents,
         List<ItemCount> items,
         List<MixTable> tables) {
@@ -53,6 +57,8 @@ public record DayMix(
         int counted = 0;
         int voids = 0;
         int pieces = 0;
+        int takenBefore = 0;
+        int toldPrices = 0;
         long subtotalCents = 0;
         for (Order order : orders.all()) {
             if (order.isVoid()) {
@@ -60,6 +66,8 @@ public record DayMix(
                 continue;
             }
             counted++;
+            takenBefore += order.isTakenBefore() ? 1 : 0;
+            toldPrices += order.isAtToldPrice() ? 1 : 0;
             subtotalCents += order.totals().subtotalCents();
             Menu its = menus.apply(order.menuRevision());
             for (OrderLine line : order.lines()) {
@@ -81,7 +89,8 @@ public record DayMix(
             }
         }
         tables.values().forEach(table -> made.add(table.build()));
-        return new DayMix(date, counted, voids, pieces, subtotalCents, sold, made);
+        return new DayMix(
+                date, counted, voids, pieces, takenBefore, toldPrices, subtotalCents, sold, made);
     }
 
     private static void startItem(Item item, Map<String, ItemCount> counts) {

@@ -12,10 +12,10 @@ import sopwell.orders.Orders;
 /**
  * How long the day's guests waited. Immutable.
  *
- * @param toUp from placed to the last part up, of orders that are whole
- * @param toHanded from placed to handed, of orders that were handed
+ * @param toUp from the call to the last part up, of orders that are whole
+ * @param toHanded from the call to handed, of orders that were handed
  * @param withinTarget orders that came up within the target
- * @param targetSeconds the stand's target, from placed to up
+ * @param targetSeconds the stand's target, from the call to up
  */
 public record DayWaits(
         WaitSummary toUp, WaitSummary toHanded, int withinTarget, int targetSeconds) {
@@ -29,9 +29,9 @@ public record DayWaits(
                 continue;
             }
             wholeAtMs(order, kitchen)
-                    .ifPresent(whole -> toUp.add(Math.max(0, whole - order.placedAtMs())));
+                    .ifPresent(whole -> toUp.add(Math.max(0, whole - order.takenAtMs())));
             if (order.isHanded()) {
-                toHanded.add(order.handedAtMs() - order.placedAtMs());
+                toHanded.add(order.handedAtMs() - order.takenAtMs());
             }
         }
         int within = (int) toUp.stream().filter(ms -> ms <= targetSeconds * 1000L).count();

@@ -11,7 +11,10 @@ import sopwell.money.Totals;
  * @param version 1 when placed, one more with every change
  * @param linesEver the highest line number ever used on it
  * @param discount what is taken off it; the totals have it already
- * @param placedAtMs milliseconds since 1970-01-01 UTC
+ * @param placedAtMs when it reached the stand, milliseconds since 1970-01-01 UTC
+ * @param takenAtMs since when its guest waits: earlier than that when it was taken while the stand
+ *     could not be asked
+ * @param toldMenu the earlier menu whose prices stand on it, or empty
  * @param handedAtMs when it was handed, or 0
  * @param voidReason why it is void, or empty
  */
@@ -28,6 +31,8 @@ public record Order(
         Quote quote,
         String menuRevision,
         long placedAtMs,
+        long takenAtMs,
+        String toldMenu,
         long handedAtMs,
         String voidReason) {
     public Order {
@@ -40,6 +45,16 @@ public record Order(
 
     public boolean isHanded() {
         return handedAtMs != 0;
+    }
+
+    /** Whether its prices are those of an earlier menu, as its guest was told. */
+    public boolean isAtToldPrice() {
+        return !toldMenu.isEmpty();
+    }
+
+    /** Whether it was taken while the stand could not be asked. */
+    public boolean isTakenBefore() {
+        return takenAtMs < placedAtMs;
     }
 
     /** Whether the guest still waits for it. */
@@ -61,6 +76,8 @@ public record Order(
                 placed.quote(),
                 placed.menuRevision(),
                 atMs,
+                atMs,
+                "",
                 0,
                 "");
     }
@@ -79,6 +96,8 @@ public record Order(
                 quote,
                 changed.menuRevision(),
                 placedAtMs,
+                takenAtMs,
+                toldMenu,
                 handedAtMs,
                 voidReason);
     }
@@ -97,6 +116,8 @@ public record Order(
                 quote,
                 menuRevision,
                 placedAtMs,
+                takenAtMs,
+                toldMenu,
                 handedAtMs,
                 voidReason);
     }
@@ -107,6 +128,26 @@ public record Order(
 
     Order handed(long atMs) {
         return with(version, atMs, voidReason);
+    }
+
+    Order told(OrderEvent.OrderTold told) {
+        return new Order(
+                id,
+                number,
+                name,
+                toGo,
+                version,
+                lines,
+                linesEver,
+                totals,
+                discount,
+                quote,
+                menuRevision,
+                placedAtMs,
+                told.takenAtMs(),
+                told.menuRevision(),
+                handedAtMs,
+                voidReason);
     }
 
     private Order with(int newVersion, long newHandedAtMs, String newVoidReason) {
@@ -123,6 +164,8 @@ public record Order(
                 quote,
                 menuRevision,
                 placedAtMs,
+                takenAtMs,
+                toldMenu,
                 newHandedAtMs,
                 newVoidReason);
     }

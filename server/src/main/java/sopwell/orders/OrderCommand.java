@@ -1,6 +1,7 @@
 package sopwell.orders;
 
 import java.util.List;
+import java.util.Optional;
 import sopwell.money.Discount;
 
 /** What can be asked about orders and the day. */
@@ -49,10 +50,17 @@ public sealed interface OrderCommand {
      * Takes an order; opens a day when none is open.
      *
      * @param name the guest's name, or empty
+     * @param told what the guest was told already, if anything
      */
-    record Place(String name, boolean toGo, List<Asked> lines) implements OrderCommand {
+    record Place(String name, boolean toGo, List<Asked> lines, Optional<Told> told)
+            implements OrderCommand {
         public Place {
             lines = List.copyOf(lines);
+        }
+
+        /** An order of which nothing was told yet. */
+        public Place(String name, boolean toGo, List<Asked> lines) {
+            this(name, toGo, lines, Optional.empty());
         }
 
         @Override

@@ -14,6 +14,7 @@ public sealed interface OrderEvent extends Event {
         DAY_OPENED,
         DAY_CLOSED,
         PLACED,
+        TOLD,
         CHANGED,
         DISCOUNTED,
         VOIDED,
@@ -89,6 +90,26 @@ public sealed interface OrderEvent extends Event {
         @Override
         public Kind kind() {
             return Kind.PLACED;
+        }
+
+        @Override
+        public Optional<String> about() {
+            return Optional.of(order);
+        }
+    }
+
+    /**
+     * The order before this one was taken while the stand could not be asked: its guest has waited
+     * since then, and pays what was told then.
+     *
+     * @param menuRevision the earlier menu whose prices stand on the order, or empty when the
+     *     prices are those of the menu that the order names
+     * @param takenAtMs when the call was taken, milliseconds since 1970-01-01 UTC
+     */
+    record OrderTold(String order, String menuRevision, long takenAtMs) implements OrderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.TOLD;
         }
 
         @Override

@@ -8,6 +8,7 @@ import java.util.Optional;
 import sopwell.Limits;
 import sopwell.log.Event;
 import sopwell.menu.Item;
+import sopwell.menu.Menu;
 import sopwell.money.Bill;
 import sopwell.money.Discount;
 import sopwell.money.TaxRule;
@@ -53,7 +54,9 @@ public final class OrderRules {
 
     private static Decision place(Orders orders, OrderCommand.Place place, Deciding with) {
         Optional<Refusal> fault =
-                Texts.name(place.name()).or(() -> linesFault(List.of(), place.lines(), with));
+                Texts.name(place.name())
+                        .or(() -> linesFault(List.of(), place.lines(), with))
+                        .or(() -> Telling.fault(place, with));
         if (fault.isPresent()) {
             return new Decision(List.of(), fault);
         }
@@ -61,7 +64,8 @@ public final class OrderRules {
         if (slot.number().isEmpty()) {
             return Decision.refused(Reason.NUMBERS_USED_UP);
         }
-        List<OrderLine> lines = Edits.fresh(with.menu(), place.lines());
+        Menu prices = place.told().map(Told::menu).orElse(with.menu());
+        List<OrderLine> lines = Edits.fresh(prices, place.lines());
         OrderEvent.OrderPlaced placed =
                 new OrderEvent.OrderPlaced(
                         slot.order(),
@@ -72,7 +76,10 @@ public final class OrderRules {
                         totals(lines, Discount.NONE, with.settings().tax()),
                         with.quoting().quote(lines),
                         with.menu().revision());
-        return Decision.accepted(placed).after(slot.before());
+        return Telling.event(slot.order(), place, with)
+                .map(told -> Decision.accepted(placed, told))
+                .orElseGet(() -> Decision.accepted(placed))
+                .after(slot.before());
     }
 
     private static Decision change(Orders orders, OrderCommand.Change change, Deciding with) {

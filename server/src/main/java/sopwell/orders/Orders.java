@@ -37,6 +37,10 @@ public final class Orders {
             case DAY_OPENED -> openDay((OrderEvent.DayOpened) event);
             case DAY_CLOSED -> closeDay();
             case PLACED -> place((OrderEvent.OrderPlaced) event, atMs);
+            case TOLD -> {
+                OrderEvent.OrderTold told = (OrderEvent.OrderTold) event;
+                put(get(told.order()).told(told));
+            }
             case CHANGED -> {
                 OrderEvent.OrderChanged changed = (OrderEvent.OrderChanged) event;
                 remember(get(changed.order()));

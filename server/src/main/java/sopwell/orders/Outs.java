@@ -19,6 +19,13 @@ import sopwell.menu.Shortage;
 public final class Outs {
     private final Map<Out, Shortage> shortages = new LinkedHashMap<>();
 
+    /** What is out as somebody else found it. */
+    public static Outs of(List<Shortage> known) {
+        Outs outs = new Outs();
+        known.forEach(shortage -> outs.shortages.put(shortage.out(), shortage));
+        return outs;
+    }
+
     /** Takes in a mark or its lifting; never refuses. */
     public void apply(OutEvent event) {
         switch (event.kind()) {
@@ -44,7 +51,7 @@ public final class Outs {
                     shortages.replaceAll(
                             (out, shortage) ->
                                     shortage.less(ordered(out, after) - ordered(out, before)));
-            case DISCOUNTED, HANDED, BROUGHT_BACK -> {}
+            case TOLD, DISCOUNTED, HANDED, BROUGHT_BACK -> {}
         }
     }
 

@@ -16,6 +16,10 @@ public enum Reason {
     STALE_VERSION,
     /** The menu changed and can't do a line any more; args: line, item. */
     MENU_CHANGED,
+    /** The call was taken too long ago, or not yet; args: limit in hours. */
+    TOLD_TIME,
+    /** What was told is not what its menu comes to; args: told, right, in cents. */
+    TOLD_PRICE,
     /** A line's item is not sold today; args: item, weekdays. */
     NOT_TODAY,
     /** Something of it is out; args: what, see {@link sopwell.menu.Out}, then what is near. */
@@ -34,6 +38,8 @@ public enum Reason {
     MINUTES_RANGE,
     /** No more can be out at once; args: limit. */
     TOO_MANY_OUT,
+    /** There is no such paper to print; args: what was asked for. */
+    UNKNOWN_PAPER,
     /** An order needs a line. */
     NO_LINES,
     /** More lines than an order may have; args: lines, limit. */

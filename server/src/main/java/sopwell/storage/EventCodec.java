@@ -10,6 +10,7 @@ import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -85,6 +86,8 @@ final class EventCodec {
             KitchenBodies.write(body, kitchen);
         } else if (event instanceof QueryEvent query) {
             QueryBodies.write(body, query);
+        } else if (event instanceof PaperEvent paper) {
+            PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
             OutBodies.write(body, out);
         } else if (event instanceof TillEvent till) {
@@ -100,6 +103,7 @@ final class EventCodec {
             case DAY_CLOSED -> OrderBodies.read(body, OrderEvent.Kind.DAY_CLOSED);
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
+            case ORDER_TOLD -> OrderBodies.read(body, OrderEvent.Kind.TOLD);
             case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);
             case ORDER_DISCOUNTED -> OrderBodies.read(body, OrderEvent.Kind.DISCOUNTED);
             case ORDER_VOIDED -> OrderBodies.read(body, OrderEvent.Kind.VOIDED);
@@ -113,6 +117,7 @@ final class EventCodec {
             case TILL_PAID_IN -> TillBodies.read(body, TillEvent.Kind.PAID_IN);
             case TILL_PAID_OUT -> TillBodies.read(body, TillEvent.Kind.PAID_OUT);
             case TILL_CLOSED -> TillBodies.read(body, TillEvent.Kind.CLOSED);
+            case PAPER_PRINTED -> PaperBodies.read(body);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);

@@ -11,6 +11,7 @@ import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -22,6 +23,7 @@ enum EventName {
     DAY_CLOSED("day-closed", 1, OrderEvent.DayClosed.class),
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
+    ORDER_TOLD("order-told", 1, OrderEvent.OrderTold.class),
     ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),
     ORDER_DISCOUNTED("order-discounted", 1, OrderEvent.OrderDiscounted.class),
     ORDER_VOIDED("order-voided", 1, OrderEvent.OrderVoided.class),
@@ -35,6 +37,7 @@ enum EventName {
     TILL_PAID_IN("till-paid-in", 1, TillEvent.PaidIn.class),
     TILL_PAID_OUT("till-paid-out", 1, TillEvent.PaidOut.class),
     TILL_CLOSED("till-closed", 1, TillEvent.TillClosed.class),
+    PAPER_PRINTED("paper-printed", 1, PaperEvent.PaperPrinted.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),

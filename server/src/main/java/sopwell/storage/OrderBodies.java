@@ -31,6 +31,12 @@ final class OrderBodies {
                 body.texts("leftOpen", closed.leftOpen());
             }
             case PLACED -> placed(body, (OrderEvent.OrderPlaced) event);
+            case TOLD -> {
+                OrderEvent.OrderTold told = (OrderEvent.OrderTold) event;
+                body.text("order", told.order());
+                body.textIfAny("menu", told.menuRevision());
+                body.number("takenAtMs", told.takenAtMs());
+            }
             case CHANGED -> changed(body, (OrderEvent.OrderChanged) event);
             case DISCOUNTED -> discounted(body, (OrderEvent.OrderDiscounted) event);
             case VOIDED -> {
@@ -59,6 +65,9 @@ final class OrderBodies {
                             body.flag("byCut"),
                             body.texts("leftOpen"));
             case PLACED -> placed(body);
+            case TOLD ->
+                    new OrderEvent.OrderTold(
+                            body.text("order"), body.textOr("menu"), body.number("takenAtMs"));
             case CHANGED -> changed(body);
             case DISCOUNTED -> discounted(body);
             case VOIDED ->

@@ -1,6 +1,9 @@
 package sopwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -61,6 +64,38 @@ public final class Fields {
             throw wrong(field, "json.number");
         }
         return node.intValue();
+    }
+
+    /** A whole number, or what is meant when the field is not there. */
+    public int number(String field, int otherwise) throws BadJson {
+        return has(field) ? number(field) : otherwise;
+    }
+
+    /** Cents that must be there. */
+    public long cents(String field) throws BadJson {
+        JsonNode node = node(field).orElseThrow(() -> missingNumber(field));
+        if (!node.isIntegralNumber() || !node.canConvertToLong()) {
+            throw wrong(field, "json.number");
+        }
+        return node.longValue();
+    }
+
+    /** A time as RFC 3339 has it, which must be there. */
+    public Instant time(String field) throws BadJson {
+        try {
+            return OffsetDateTime.parse(text(field)).toInstant();
+        } catch (DateTimeParseException notATime) {
+            throw wrong(field, "json.time");
+        }
+    }
+
+    /** One object, if it is there. */
+    public Optional<Fields> inner(String field) throws BadJson {
+        Optional<JsonNode> node = node(field);
+        if (node.isPresent() && !node.get().isObject()) {
+            throw wrong(field, "json.object");
+        }
+        return node.map(object -> new Fields(object, path + "/" + field));
     }
 
     /** True or false, or what is meant when the field is not there. */

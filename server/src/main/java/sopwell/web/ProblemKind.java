@@ -40,6 +40,8 @@ public enum ProblemKind {
     KEY_REUSED(422),
     /** The parameter {@code open} has another value than true. */
     OPEN_WRONG(422),
+    /** The price was told by a menu that was never in force here. */
+    TOLD_UNKNOWN(422),
     /** A line has more modifiers than it may. */
     TOO_MANY_MODIFIERS(422),
     /** A fault of the program. */

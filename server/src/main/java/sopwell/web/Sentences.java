@@ -2,14 +2,10 @@ package sopwell.web;
 
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import sopwell.call.CallRefusal;
-import sopwell.menu.Group;
+import sopwell.counter.OutWords;
 import sopwell.menu.Menu;
-import sopwell.menu.Out;
 import sopwell.orders.Refusal;
 
 /** Makes sentences of refusals: ids become the names that people know. Immutable. */
@@ -18,7 +14,7 @@ final class Sentences {
     private final Menu menu;
 
     /**
-     * @param menu names items, groups and stations; null when there is none, then ids stand
+     * @param menu names items and stations; null when there is none, then ids stand
      */
     Sentences(T t, Menu menu) {
         this.t = t;
@@ -33,21 +29,23 @@ final class Sentences {
             case NOT_TODAY -> t.of(key, item(arg(args, 0)), days(arg(args, 1)));
             case TEXT_TOO_LONG -> t.of(key, field(arg(args, 0)), arg(args, 1));
             case TEXT_UNCLEAR, CARD_NUMBER -> t.of(key, field(arg(args, 0)));
-            case OUT -> t.of(key, out(arg(args, 0)), near(args, 1));
-            case TOO_FEW_LEFT ->
-                    t.of(key, out(arg(args, 0)), arg(args, 1), arg(args, 2), near(args, 3));
-            case NOT_ON_MENU, NOT_OUT -> t.of(key, out(arg(args, 0)));
+            case OUT, TOO_FEW_LEFT -> OutWords.sentence(refusal, menu, t.phrases());
+            case NOT_ON_MENU, NOT_OUT -> t.of(key, OutWords.named(arg(args, 0), menu, t.phrases()));
+            case QUESTION_WRONG, ANSWER_WRONG -> t.of(key, options(arg(args, 0)));
             case NOT_WHOLE -> notWhole(key, args);
             case DISCOUNT_TOO_LARGE, TILL_SHORT -> t.of(key, arg(args, 0), money(args, 1));
             case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
-            case MORE_THAN_DUE, TENDERED_SHORT -> t.of(key, money(args, 0), money(args, 1));
+            case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT ->
+                    t.of(key, money(args, 0), money(args, 1));
             case MORE_THAN_PAID ->
                     t.of(key, arg(args, 0), t.get("means." + arg(args, 2)), money(args, 1));
             case UNKNOWN_ORDER,
                     DAY_CLOSED,
                     NO_DAY_OPEN,
                     ORDERS_OPEN,
+                    UNKNOWN_PAPER,
                     UNKNOWN_PART,
+                    TOLD_TIME,
                     STALE_VERSION,
                     LEFT_RANGE,
                     MINUTES_RANGE,
@@ -73,8 +71,6 @@ final class Sentences {
                     QUERY_OPEN,
                     QUERY_ANSWERED,
                     QUERY_LAPSED,
-                    QUESTION_WRONG,
-                    ANSWER_WRONG,
                     NOTHING_DUE,
                     CASHIER_MISSING,
                     TILL_OPEN,
@@ -87,14 +83,16 @@ final class Sentences {
         };
     }
 
-    String of(CallRefusal refusal) {
-        List<String> args = new ArrayList<>(refusal.args());
-        switch (refusal.why()) {
-            case CLASH, TOO_MANY -> args.set(2, group(args.get(2)));
-            case TOO_FEW -> args.set(1, group(args.get(1)));
-            default -> {}
-        }
-        return t.of("call." + refusal.why().name(), args.toArray());
+    private String options(String ids) {
+        List<String> names =
+                Arrays.stream(ids.split(", ", -1))
+                        .map(
+                                id ->
+                                        menu != null && menu.hasOption(id)
+                                                ? t.local(menu.option(id).name())
+                                                : id)
+                        .toList();
+        return t.list(names);
     }
 
     private String notWhole(String key, List<String> args) {
@@ -109,20 +107,6 @@ final class Sentences {
         return place < args.size() ? args.get(place) : "";
     }
 
-    private String out(String written) {
-        Optional<Out> out = menu == null ? Optional.empty() : Out.read(written);
-        return out.filter(o -> o.isOn(menu)).map(o -> t.name(o, menu)).orElse(written);
-    }
-
-    /** What could be had instead, as a sentence of its own; nothing when there is nothing. */
-    private String near(List<String> args, int from) {
-        if (args.size() <= from) {
-            return "";
-        }
-        List<String> names = args.subList(from, args.size()).stream().map(this::out).toList();
-        return " " + t.of("refusal.near", t.list(names));
-    }
-
     private String money(List<String> args, int place) {
         return t.money(Long.parseLong(arg(args, place)));
     }
@@ -133,18 +117,6 @@ final class Sentences {
 
     private String station(String id) {
         return menu != null && menu.hasStation(id) ? t.local(menu.station(id).name()) : id;
-    }
-
-    private String group(String id) {
-        if (menu == null) {
-            return id;
-        }
-        return menu.groups().stream()
-                .filter(group -> group.id().equals(id))
-                .map(Group::name)
-                .map(name -> t.local(name).toLowerCase(t.locale()))
-                .findFirst()
-                .orElse(id);
     }
 
     private String field(String id) {

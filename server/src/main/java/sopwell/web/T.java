@@ -7,14 +7,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import sopwell.Check;
 import sopwell.call.CallRefusal;
-import sopwell.menu.Item;
+import sopwell.counter.CallSentences;
+import sopwell.counter.OutWords;
+import sopwell.counter.Phrases;
 import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
 import sopwell.menu.Out;
-import sopwell.money.CardNumber;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
 
@@ -27,11 +27,16 @@ public final class T {
     private static final int SECONDS_MINUTE = 60;
 
     private final Lang lang;
-    private final Map<String, String> values;
+    private final Phrases phrases;
 
     T(Lang lang, Map<String, String> values) {
         this.lang = lang;
-        this.values = Map.copyOf(values);
+        this.phrases = new Phrases(lang, values);
+    }
+
+    /** The same texts, for what runs on the server and in the page alike. */
+    public Phrases phrases() {
+        return phrases;
     }
 
     /** The language. */
@@ -53,37 +58,17 @@ public final class T {
 
     /** The text of a key. */
     public String get(String key) {
-        String value = values.get(key);
-        Check.that(value != null, "the bundles know the text " + key);
-        return value;
+        return phrases.get(key);
     }
 
     /** Whether there is a text for a key; for keys made of other people's ids. */
     public boolean has(String key) {
-        return values.containsKey(key);
+        return phrases.has(key);
     }
 
     /** The text of a key with {@code {0}}, {@code {1}} … replaced by what is handed in. */
     public String of(String key, Object... args) {
-        String text = get(key);
-        StringBuilder out = new StringBuilder(text.length() + 16);
-        int at = 0;
-        while (at < text.length()) {
-            int open = text.indexOf('{', at);
-            int close = open < 0 ? -1 : text.indexOf('}', open);
-            if (close < 0) {
-                return out.append(text, at, text.length()).toString();
-            }
-            int place = Integer.parseInt(text.substring(open + 1, close));
-            out.append(text, at, open).append(place < args.length ? shown(args[place]) : "");
-            at = close + 1;
-        }
-        return out.toString();
-    }
-
-    /** What somebody typed may come back to them in a sentence, but never a card's number. */
-    private static Object shown(Object arg) {
-        return arg instanceof String text ? CardNumber.hidden(text) : arg;
+        return phrases.of(key, args);
     }
 
     /** The text of one of several keys that begin alike, such as a theme's name. */
@@ -98,16 +83,12 @@ public final class T {
 
     /** An amount of cents as money; both languages are read in the same country. */
     public String money(long cents) {
-        String sign = cents < 0 ? "-" : "";
-        long whole = Math.abs(cents);
-        return sign + String.format(Locale.ROOT, "$%,d.%02d", whole / 100, whole % 100);
+        return phrases.money(cents);
     }
 
     /** A range of waits in whole minutes, such as {@code 6–9 min}. */
     public String quote(Quote quote) {
-        int from = quote.fromSeconds() / SECONDS_MINUTE;
-        int to = (quote.toSeconds() + SECONDS_MINUTE - 1) / SECONDS_MINUTE;
-        return of("quote", Math.max(1, from), Math.max(2, to));
+        return phrases.wait(quote.fromSeconds(), quote.toSeconds());
     }
 
     /** Seconds as minutes and seconds, such as {@code 4:05}. */
@@ -135,11 +116,7 @@ public final class T {
 
     /** Names in a row: "fryer", "fryer and grill", "fryer, grill and drinks". */
     public String list(List<String> names) {
-        if (names.size() < 2) {
-            return String.join("", names);
-        }
-        int last = names.size() - 1;
-        return String.join(", ", names.subList(0, last)) + get("list.and") + names.get(last);
+        return phrases.list(names);
     }
 
     /** Why an order is void: one of the counter's own reasons, or what somebody wrote. */
@@ -159,15 +136,7 @@ public final class T {
 
     /** What a menu calls something that is out; it must be on that menu. */
     public String name(Out out, Menu menu) {
-        return switch (out.kind()) {
-            case ITEM -> local(menu.item(out.item()).name());
-            case OPTION -> local(menu.option(out.id()).name());
-            case SIZE -> {
-                Item item = menu.item(out.item());
-                String size = local(item.size(out.id()).orElseThrow().name());
-                yield under("out", "size", size, local(item.name()));
-            }
-        };
+        return OutWords.name(out, menu, phrases);
     }
 
     /** What is wrong with a command, and what would be right; with the menu's own names. */
@@ -182,7 +151,7 @@ public final class T {
 
     /** What is wrong with a call, and what would be right. */
     public String sentence(CallRefusal refusal, Menu menu) {
-        return new Sentences(this, menu).of(refusal);
+        return CallSentences.of(refusal, menu, phrases);
     }
 
     Locale locale() {

@@ -103,7 +103,11 @@ class BoardsTest {
         script.allUp(first);
         CounterBoard board =
                 OrderBoards.counter(
-                        stand().orders(), stand().kitchen(), stand().outs(), stand()::menuOf);
+                        stand().orders(),
+                        stand().till(),
+                        stand().kitchen(),
+                        stand().outs(),
+                        stand()::menuOf);
         assertEquals(
                 List.of(second.number(), first.number()),
                 board.rows().stream().map(CounterRow::number).toList());
@@ -120,7 +124,8 @@ class BoardsTest {
     }
 
     private PassBoard pass() {
-        return OrderBoards.pass(stand().orders(), stand().kitchen(), stand()::menuOf);
+        return OrderBoards.pass(
+                stand().orders(), stand().till(), stand().kitchen(), stand()::menuOf);
     }
 
     private Stand stand() {

@@ -15,6 +15,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -29,7 +30,13 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  * thread-safe. See the package's text for how to take a picture of a screen.
  */
 public final class Browser implements AutoCloseable {
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    /**
+     * A name of this machine that browsers don't trust over plain http, as they don't trust a
+     * stand's network: without service workers and locks.
+     */
+    public static final String PLAIN_NAME = "stand.test";
+
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     /** Kept here, or its level would be forgotten: it warns at each start of a newer Chromium. */
     private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
@@ -66,6 +73,15 @@ public final class Browser implements AutoCloseable {
 
     /** Starts a browser that asks for pages in a language, such as {@code es}. */
     public static Browser start(Path folder, String language) {
+        return startAgain(profile(folder), language);
+    }
+
+    /**
+     * Starts a browser with the profile that another one left behind: what it kept is there.
+     *
+     * @param profile the profile's own folder
+     */
+    public static Browser startAgain(Path profile, String language) {
         Chromium chromium = Chromium.require();
         NOISE.setLevel(Level.SEVERE);
         ChromeDriverService service =
@@ -75,12 +91,12 @@ public final class Browser implements AutoCloseable {
                         .withSilent(true)
                         .build();
         Browser browser =
-                new Browser(new ChromeDriver(service, options(chromium, folder, language)));
+                new Browser(new ChromeDriver(service, options(chromium, profile, language)));
         browser.size(1280, 800);
         return browser;
     }
 
-    private static ChromeOptions options(Chromium chromium, Path folder, String language) {
+    private static ChromeOptions options(Chromium chromium, Path profile, String language) {
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.ALL);
         ChromeOptions options = new ChromeOptions();
@@ -96,8 +112,10 @@ public final class Browser implements AutoCloseable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
-                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
-                "--user-data-dir=" + profile(folder));
+                "--host-resolver-rules=MAP "
+                        + PLAIN_NAME
+                        + " 127.0.0.1, MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
+                "--user-data-dir=" + profile);
         options.setExperimentalOption("prefs", Map.of("intl.accept_languages", language));
         options.setCapability("goog:loggingPrefs", logs);
         return options;
@@ -187,6 +205,45 @@ public final class Browser implements AutoCloseable {
     /** Runs a script in the page; {@code return} gives its value. */
     public Object script(String javaScript, Object... arguments) {
         return driver.executeScript(javaScript, arguments);
+    }
+
+    /** Runs a script that calls its last argument when it is done, with what is returned here. */
+    public Object scriptLater(String javaScript, Object... arguments) {
+        driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
+        return driver.executeAsyncScript(javaScript, arguments);
+    }
+
+    /** Opens a page in a further window of the same browser, and gives the window's handle. */
+    public String openWindow(String url) {
+        driver.switchTo().newWindow(WindowType.TAB);
+        open(url);
+        return driver.getWindowHandle();
+    }
+
+    /** The window that is looked at. */
+    public String window() {
+        return driver.getWindowHandle();
+    }
+
+    /** Looks at another window. */
+    public void look(String window) {
+        driver.switchTo().window(window);
+    }
+
+    /** Cuts the page off from the network, or connects it again. */
+    public void offline(boolean cut) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of(
+                        "offline",
+                        cut,
+                        "latency",
+                        0,
+                        "downloadThroughput",
+                        -1,
+                        "uploadThroughput",
+                        -1));
     }
 
     /** Saves what is in the window as a PNG file, whose folder is made if need be. */

@@ -199,7 +199,7 @@ class QueryPathTest {
     }
 
     private static Keys key(int place) {
-        return List.of(Keys.F2, Keys.F3, Keys.F4, Keys.F7, Keys.F8, Keys.F9).get(place);
+        return List.of(Keys.F2, Keys.F3, Keys.F4, Keys.F7).get(place);
     }
 
     private String typed() {

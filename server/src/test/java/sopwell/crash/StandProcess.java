@@ -32,10 +32,17 @@ public final class StandProcess implements AutoCloseable {
     /** Starts the server on a port over a data folder and waits until it listens. */
     public static StandProcess start(
             Path data, List<String> jvmFlags, List<String> arguments, int port) throws IOException {
+        return start(jar(), data, jvmFlags, arguments, port);
+    }
+
+    /** Starts the server from a jar of one's own, such as one that was upgraded. */
+    public static StandProcess start(
+            String jar, Path data, List<String> jvmFlags, List<String> arguments, int port)
+            throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(jvmFlags);
-        command.addAll(List.of("-jar", jar(), "serve", "--data", data.toString()));
+        command.addAll(List.of("-jar", jar, "serve", "--data", data.toString()));
         command.addAll(List.of("--port", Integer.toString(port)));
         command.addAll(arguments);
         long from = System.nanoTime();

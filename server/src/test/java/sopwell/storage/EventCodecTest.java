@@ -21,6 +21,7 @@ import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {
@@ -31,6 +32,7 @@ class EventCodecTest {
                 List.of(
                         OrderEvent.class,
                         OutEvent.class,
+                        PaperEvent.class,
                         KitchenEvent.class,
                         QueryEvent.class,
                         TillEvent.class,

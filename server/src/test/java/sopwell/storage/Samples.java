@@ -25,6 +25,7 @@ import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.orders.Quote;
 import sopwell.till.Means;
 import sopwell.till.Payment;
@@ -139,6 +140,7 @@ final class Samples {
                 new OrderEvent.DayClosed(date, true, List.of(order(7), order(9))),
                 new MenuEvent.MenuAdopted(smallMenu()),
                 placed,
+                new OrderEvent.OrderTold(placed.order(), "0123456789abcdef", 1_746_291_600_000L),
                 new OrderEvent.OrderChanged(
                         placed.order(),
                         2,
@@ -156,6 +158,7 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
                 new OutEvent.OutLifted(Out.option("provolone"), true),
                 new TillEvent.OrderPaid(

@@ -19,16 +19,19 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             PartApi parts,
             QueryApi queries,
             DayApi days,
+            TillApi till,
             OutApi outs,
             StandApi stand) {
         static Handlers of(ApiContext context) {
+            DayApi days = new DayApi(context);
             return new Handlers(
                     new Calls(context.texts()),
                     new CallApi(context),
                     new OrderApi(context),
                     new PartApi(context),
                     new QueryApi(context),
-                    new DayApi(context),
+                    days,
+                    new TillApi(context, days),
                     new OutApi(context),
                     new StandApi(context));
         }

@@ -57,7 +57,11 @@ final class DayApi {
 
     CompletableFuture<Reply> mix(HttpServerExchange exchange, T text) throws Refused {
         Lang lang = Languages.of(exchange);
-        return ask(exchange, text, Counted::of, (json, counted) -> mix(json, counted, lang));
+        return ask(
+                exchange,
+                text,
+                Counted::of,
+                counted -> Reply.json(200, json -> mix(json, counted, lang)));
     }
 
     CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
@@ -67,7 +71,7 @@ final class DayApi {
                 stand ->
                         DayWaits.of(
                                 stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
-                DayApi::waits);
+                waits -> Reply.json(200, json -> waits(json, waits)));
     }
 
     /** What a day sold, and what did not go straight. */
@@ -83,12 +87,12 @@ final class DayApi {
         }
     }
 
-    private interface Writer<A> {
-        void write(JsonGenerator json, A answer) throws IOException;
-    }
-
-    private <A> CompletableFuture<Reply> ask(
-            HttpServerExchange exchange, T text, Function<Stand, A> question, Writer<A> writer)
+    /** Answers a question about the day that the path names. */
+    <A> CompletableFuture<Reply> ask(
+            HttpServerExchange exchange,
+            T text,
+            Function<Stand, A> question,
+            Function<A, Reply> reply)
             throws Refused {
         String named = Ask.path(exchange, "date");
         CompletableFuture<Optional<A>> answer =
@@ -97,9 +101,7 @@ final class DayApi {
                                 .ask(stand -> stand.orders().date().map(d -> question.apply(stand)))
                         : context.day().ask(date(named, text), question);
         return answer.thenApply(
-                found ->
-                        found.map(a -> Reply.json(200, json -> writer.write(json, a)))
-                                .orElseGet(() -> Reply.problem(noSuchDay(named, text))));
+                found -> found.map(reply).orElseGet(() -> Reply.problem(noSuchDay(named, text))));
     }
 
     private static LocalDate date(String named, T text) throws Refused {
@@ -121,6 +123,8 @@ final class DayApi {
         json.writeNumberField("orders", mix.orders());
         json.writeNumberField("voids", mix.voids());
         json.writeNumberField("pieces", mix.pieces());
+        json.writeNumberField("takenBefore", mix.takenBefore());
+        json.writeNumberField("toldPrices", mix.toldPrices());
         json.writeNumberField("subtotalCents", mix.subtotalCents());
         json.writeArrayFieldStart("items");
         for (ItemCount item : mix.items()) {

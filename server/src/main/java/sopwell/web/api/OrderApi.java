@@ -23,6 +23,7 @@ import sopwell.orders.OrderEvent.OrderChanged;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
+import sopwell.orders.Told;
 import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Languages;
@@ -46,9 +47,11 @@ final class OrderApi {
         boolean toGo = fields.flag("toGo", true);
         Lang lang = Languages.of(ask.exchange());
         Function<List<Recorded>, Reply> done = events -> placed(events, menu, lang);
+        Optional<Told> told = ToldReader.read(fields, context, ask.text());
+        Menu its = told.map(Told::menu).orElse(menu);
         List<Asked> lines;
         try {
-            lines = LinesReader.read(fields, context, menu, ask.text());
+            lines = LinesReader.read(fields, context, its, ask.text());
         } catch (Refused refused) {
             return Doing.doneBeforeOr(refused.problem(), context.desk(), ask, done);
         }
@@ -56,7 +59,7 @@ final class OrderApi {
         return Doing.submit(
                 context.desk(),
                 ask,
-                new ForOrders(new OrderCommand.Place(name, toGo, lines)),
+                new ForOrders(new OrderCommand.Place(name, toGo, lines, told)),
                 done);
     }
 
@@ -170,7 +173,7 @@ final class OrderApi {
         OrderJson.whole(
                 json,
                 order,
-                stand.kitchen(),
+                new OrderJson.Standing(stand.kitchen(), stand.till().dueCents(order)),
                 new OrderJson.Said(stand.menuOf(order.menuRevision()), lang));
     }
 

@@ -51,23 +51,30 @@ final class OrderJson {
     }
 
     /** An order with its parts, states and times. */
-    static void whole(JsonGenerator json, Order order, Kitchen kitchen, Said said)
+    static void whole(JsonGenerator json, Order order, Standing standing, Said said)
             throws IOException {
         json.writeStartObject();
         head(json, order.id(), order.number(), order.name(), order.toGo());
         json.writeNumberField("version", order.version());
-        json.writeStringField("state", word(kitchen.stage(order)));
+        json.writeStringField("state", word(standing.kitchen().stage(order)));
         lines(json, order.lines(), said.menu(), said.lang());
         totals(json, order.totals());
+        json.writeNumberField("dueCents", standing.dueCents());
         quote(json, order.quote());
         time(json, "placedAt", order.placedAtMs());
+        if (order.isTakenBefore()) {
+            time(json, "takenAt", order.takenAtMs());
+        }
+        if (order.isAtToldPrice()) {
+            json.writeStringField("toldMenuRevision", order.toldMenu());
+        }
         time(json, "handedAt", order.handedAtMs());
         if (order.isVoid()) {
             json.writeStringField("voidReason", order.voidReason());
         }
         json.writeArrayFieldStart("parts");
-        for (Part part : kitchen.parts(order.id())) {
-            part(json, part, kitchen);
+        for (Part part : standing.kitchen().parts(order.id())) {
+            part(json, part, standing.kitchen());
         }
         json.writeEndArray();
         json.writeEndObject();
@@ -78,11 +85,19 @@ final class OrderJson {
             JsonGenerator json, List<OrderLine> lines, Totals totals, Quote quote, Said said)
             throws IOException {
         json.writeStartObject();
+        json.writeStringField("menuRevision", said.menu().revision());
         lines(json, lines, said.menu(), said.lang());
         totals(json, totals);
         quote(json, quote);
         json.writeEndObject();
     }
+
+    /**
+     * How an order stands.
+     *
+     * @param dueCents what is due on it; negative when money is due back
+     */
+    record Standing(Kitchen kitchen, long dueCents) {}
 
     /** Where words come from: a menu and a language. */
     record Said(Menu menu, Lang lang) {}
@@ -154,9 +169,7 @@ final class OrderJson {
     }
 
     private static void totals(JsonGenerator json, Totals totals) throws IOException {
-        json.writeNumberField("subtotalCents", totals.subtotalCents());
-        json.writeNumberField("taxCents", totals.taxCents());
-        json.writeNumberField("totalCents", totals.totalCents());
+        MoneyJson.totals(json, totals);
     }
 
     private static void quote(JsonGenerator json, Quote quote) throws IOException {

@@ -20,7 +20,7 @@ public final class RefusalProblems {
      */
     public static int status(Reason reason) {
         return switch (reason) {
-            case UNKNOWN_ORDER, UNKNOWN_PART, UNKNOWN_QUERY -> 404;
+            case UNKNOWN_ORDER, UNKNOWN_PAPER, UNKNOWN_PART, UNKNOWN_QUERY -> 404;
             case NO_LINES,
                     TOO_MANY_LINES,
                     QUANTITY,
@@ -28,6 +28,8 @@ public final class RefusalProblems {
                     TEXT_UNCLEAR,
                     CARD_NUMBER,
                     REASON_MISSING,
+                    TOLD_TIME,
+                    TOLD_PRICE,
                     NOT_TODAY,
                     QUESTION_WRONG,
                     ANSWER_WRONG,

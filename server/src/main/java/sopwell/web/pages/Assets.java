@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import sopwell.Check;
 import sopwell.web.Fingerprint;
 
@@ -32,7 +33,12 @@ public final class Assets {
                     "css/orders.css",
                     "css/queries.css",
                     "css/outs.css",
+                    "css/day-orders.css",
+                    "css/paper.css",
+                    "css/outbox.css",
                     "css/home.css",
+                    "css/pay.css",
+                    "css/till.css",
                     "css/mix.css",
                     "js/server-clock.js",
                     "js/send.js",
@@ -46,7 +52,21 @@ public final class Assets {
                     "js/sound.js",
                     "js/call-line.js",
                     "js/word-board.js",
+                    "js/pay.js",
+                    "js/count.js",
                     "js/outs.js",
+                    "js/keys.js",
+                    "js/again.js",
+                    "js/paper.js",
+                    "js/register.js",
+                    "js/reader.js",
+                    "js/kit.js",
+                    "js/reading.js",
+                    "js/outbox-store.js",
+                    "js/outbox-turn.js",
+                    "js/outbox.js",
+                    "js/outbox-view.js",
+                    "js/place.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 
@@ -77,6 +97,16 @@ public final class Assets {
     /** Names the content of all files together. */
     public String version() {
         return version;
+    }
+
+    /**
+     * The service worker: a script that is told its version and the files to keep. Another version
+     * is another script, which is how a browser learns of an upgrade.
+     */
+    String worker() {
+        String names = NAMES.stream().map(n -> '"' + n + '"').collect(Collectors.joining(", "));
+        String told = "const VERSION = \"" + version + "\";\nconst FILES = [" + names + "];\n";
+        return told + new String(read("sw.js"), StandardCharsets.UTF_8);
     }
 
     Optional<Asset> find(String name) {

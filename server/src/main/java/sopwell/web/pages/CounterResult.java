@@ -14,6 +14,11 @@ import sopwell.orders.OrderEvent.OrderPlaced;
  */
 record CounterResult(
         String kind, OrderPlaced placed, int number, String sentence, MeanwhileView meanwhile) {
+    /** Headers of an answer: the order that something was done to, and its number. */
+    static final String ORDER = "Sopwell-Order";
+
+    static final String NUMBER = "Sopwell-Number";
+
     static final CounterResult NONE = new CounterResult("", null, 0, "");
 
     CounterResult(String kind, OrderPlaced placed, int number, String sentence) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import sopwell.call.CallPrinter;
 import sopwell.call.Counted;
 import sopwell.call.Reading;
+import sopwell.counter.CallView;
+import sopwell.counter.CallViews;
 import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForOrders;
@@ -47,7 +49,7 @@ final class CounterRoutes {
 
     void add(RoutingHandler routes) {
         routes.get("/counter", handling.handler(this::counter));
-        routes.post("/counter/reading", handling.handler(this::reading));
+        routes.post("/counter/reading", handling.mindful(this::reading));
         routes.post("/counter/orders", handling.handler(this::place));
         routes.get("/counter/orders/{order}/edit", handling.handler(this::edit));
         routes.post("/counter/orders/{order}/changes", handling.handler(this::change));
@@ -69,7 +71,7 @@ final class CounterRoutes {
         if (context.parser().get() == null) {
             return handling.sentence(503, t.get("page.no-menu"), ask);
         }
-        ReadingView view =
+        CallView view =
                 readings.view(ask.fields().getOrDefault("call", ""), ask.field("order"), false, t);
         return PageHandling.html(
                 200, context.pages().render("counter/read", Map.of("t", t, "r", view)));
@@ -122,9 +124,14 @@ final class CounterRoutes {
         if (ask.field("key").isEmpty()) {
             return pages.answer(400, ask, form, CounterResult.refused(t.get("api.key-missing")));
         }
-        Reading reading = context.parser().get().read(form.call());
+        ToldForm told = ToldForm.of(ask, context);
+        if (told.parser() == null) {
+            String sentence = t.get("api.told-unknown");
+            return pages.answer(422, ask, form, CounterResult.refused(sentence));
+        }
+        Reading reading = told.parser().read(form.call());
         if (reading.refusal().isPresent()) {
-            Menu menu = context.parser().get().menu();
+            Menu menu = told.parser().menu();
             String sentence = t.sentence(reading.refusal().get(), menu);
             return pages.answer(422, ask, form, CounterResult.refused(sentence));
         }
@@ -135,10 +142,10 @@ final class CounterRoutes {
                                 form.version(),
                                 form.name(),
                                 form.toGo(),
-                                CounterReading.asked(reading),
+                                CallViews.asked(reading),
                                 "")
                         : new OrderCommand.Place(
-                                form.name(), form.toGo(), CounterReading.asked(reading));
+                                form.name(), form.toGo(), CallViews.asked(reading), told.told());
         Answer answer =
                 PageHandling.await(
                         context.desk()
@@ -192,7 +199,9 @@ final class CounterRoutes {
                         .orElseThrow();
         CounterResult result = new CounterResult("placed", placed, placed.number(), "");
         Reply reply = pages.answer(200, ask, CounterForm.fresh(context.keys().get()), result);
-        return reply.with("HX-Trigger", "placed");
+        return reply.with("HX-Trigger", "placed")
+                .with(CounterResult.ORDER, placed.order())
+                .with(CounterResult.NUMBER, Integer.toString(placed.number()));
     }
 
     private Reply voidOrder(Ask ask) throws PageHandling.Interrupted {
@@ -233,7 +242,10 @@ final class CounterRoutes {
     private static Reply leave(Ask ask, String what, int number) {
         String path = "/counter?" + what + "=" + number;
         return ask.partial()
-                ? PageHandling.html(200, "").with("HX-Redirect", path)
+                ? PageHandling.html(200, "")
+                        .with("HX-Redirect", path)
+                        .with(CounterResult.ORDER, ask.in("order"))
+                        .with(CounterResult.NUMBER, Integer.toString(number))
                 : PageHandling.redirect(path);
     }
 

@@ -35,8 +35,9 @@ public record CounterView(T t, Menu menu, ZoneId zone) {
      *
      * @param word the word of the word board that stands for it alone, or empty
      * @param gone whether none is left
+     * @param known what it is, how many are left and until when, for the page's own reader
      */
-    public record OutWord(String word, String name, String state, boolean gone) {}
+    public record OutWord(String word, String name, String state, boolean gone, String known) {}
 
     private OutWord out(Shortage shortage) {
         Out out = shortage.out();
@@ -47,12 +48,24 @@ public record CounterView(T t, Menu menu, ZoneId zone) {
                     case SIZE -> "";
                 };
         String state = OutView.state(shortage, zone, t);
-        return new OutWord(word, t.name(out, menu), state, shortage.isGone());
+        String known = out + " " + shortage.left() + " " + shortage.untilMs();
+        return new OutWord(word, t.name(out, menu), state, shortage.isGone(), known);
     }
 
     /** What an order has on it, short. */
     public String summary(CounterRow row) {
         return row.lines().stream().map(this::line).collect(Collectors.joining(", "));
+    }
+
+    /** What is due on an order that is not settled. */
+    public String owed(CounterRow row) {
+        return owed(t, row.dueCents());
+    }
+
+    static String owed(T t, long dueCents) {
+        return dueCents > 0
+                ? t.of("owed.unpaid", t.money(dueCents))
+                : t.of("owed.back", t.money(-dueCents));
     }
 
     private String line(OrderLine line) {

@@ -29,7 +29,12 @@ public final class PageRoutes {
         new BoardRoutes(context, handling).add(routes);
         new CounterRoutes(context, handling).add(routes);
         new QueryRoutes(context, handling).add(routes);
+        new PayRoutes(context, handling).add(routes);
+        new TillRoutes(context, handling).add(routes);
         new OutRoutes(context, handling).add(routes);
+        new DayOrderRoutes(context, handling).add(routes);
+        new PaperRoutes(context, handling).add(routes);
+        new AwayRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
     }
 

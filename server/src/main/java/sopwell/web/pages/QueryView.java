@@ -9,8 +9,10 @@ import sopwell.web.T;
 
 /** Questions and answers in words. Immutable. */
 public record QueryView(T t) {
-    /** The keys that answer, in the order of the answers; none is one that a browser needs. */
-    private static final List<String> KEYS = List.of("F2", "F3", "F4", "F7", "F8", "F9");
+    /**
+     * The keys that answer, in the order of the answers; none that a browser or the counter needs.
+     */
+    private static final List<String> KEYS = List.of("F2", "F3", "F4", "F7");
 
     /** What is asked. */
     public String question(RowQuery asked) {

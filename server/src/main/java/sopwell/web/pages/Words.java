@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import sopwell.call.LiveWords;
 import sopwell.menu.Bundle;
 import sopwell.menu.Group;
 import sopwell.menu.Item;
@@ -16,7 +15,7 @@ import sopwell.menu.Option;
 import sopwell.menu.Size;
 import sopwell.web.T;
 
-/** The words of the word board, in rows by what they do, and which of them are live. Stateless. */
+/** The words of the word board, in rows by what they do. Stateless. */
 public final class Words {
     private static final int QUANTITIES = 9;
 
@@ -36,8 +35,7 @@ public final class Words {
     /**
      * One word.
      *
-     * @param id {@code i.}, {@code s.}, {@code o.} or {@code b.} and the menu's id; {@code n} for
-     *     quantities; {@code no}
+     * @param id as in {@link sopwell.counter.LiveIds}
      * @param text what a tap puts into the call
      * @param label what stands on it
      */
@@ -68,25 +66,6 @@ public final class Words {
         }
         rows.add(new Row(t.get("counter.word.how-many"), numbers));
         return rows;
-    }
-
-    /** The ids that may come next. */
-    static List<String> live(LiveWords live) {
-        List<String> ids = new ArrayList<>();
-        live.items().forEach(id -> ids.add("i." + id));
-        live.sizes().forEach(id -> ids.add("s." + id));
-        live.options().forEach(id -> ids.add("o." + id));
-        live.bundles().forEach(id -> ids.add("b." + id));
-        if (live.quantity()) {
-            ids.add("n");
-        }
-        if (live.no()) {
-            ids.add("no");
-        }
-        if (live.separator()) {
-            ids.add("comma");
-        }
-        return ids;
     }
 
     private static List<Word> words(Group group, T t) {

@@ -68,7 +68,7 @@ class BadInputTest {
     void saysWhichFieldsThereAre() {
         Got got = stand.post("/api/orders", "{\"call\": \"beef\", \"nam\": \"Ines\"}");
         assertEquals(
-                "There is no field \"/nam\" here. The fields are: call, lines, name, toGo.",
+                "There is no field \"/nam\" here. The fields are: call, lines, name, toGo, told.",
                 got.json().path("detail").textValue());
     }
 

@@ -10,19 +10,23 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 import sopwell.call.CallParser;
+import sopwell.counter.CallViews;
 import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.Replay;
 import sopwell.desk.Script;
+import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
@@ -32,6 +36,7 @@ import sopwell.orders.StandSettings;
 import sopwell.storage.MemoryLog;
 import sopwell.storage.MenuReader;
 import sopwell.storage.StandFile;
+import sopwell.till.DayReport;
 import sopwell.web.Server;
 import sopwell.web.Texts;
 import sopwell.web.api.JsonFrames;
@@ -69,9 +74,15 @@ public final class PageStand implements AutoCloseable {
                         pages,
                         hub::board,
                         () -> parser,
+                        revision ->
+                                Optional.of(parser)
+                                        .filter(p -> p.menu().revision().equals(revision)),
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(MixPageData::of)),
+                        date ->
+                                CompletableFuture.completedFuture(
+                                        Replay.day(log, settings, date).map(PageStand::report)),
                         () -> "form-" + keys.incrementAndGet());
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
@@ -85,6 +96,11 @@ public final class PageStand implements AutoCloseable {
                         new JsonFrames(),
                         html);
         server.start();
+    }
+
+    private static DayReport report(Stand stand) {
+        LocalDate date = stand.orders().date().orElseThrow();
+        return DayReport.of(date, stand.orders(), stand.till());
     }
 
     /** The demo's menu. */
@@ -119,7 +135,7 @@ public final class PageStand implements AutoCloseable {
                 ask(
                         new StandCommand.ForOrders(
                                 new OrderCommand.Place(
-                                        name, true, CounterReading.asked(parser.read(call)))));
+                                        name, true, CallViews.asked(parser.read(call)))));
         return answer.events().stream()
                 .filter(recorded -> recorded.event() instanceof OrderPlaced)
                 .map(recorded -> ((OrderPlaced) recorded.event()).order())
@@ -127,11 +143,16 @@ public final class PageStand implements AutoCloseable {
                 .orElseThrow();
     }
 
+    /** What its clock says, in milliseconds, as a form's field. */
+    String nowMs() {
+        return Long.toString(now.get().toEpochMilli());
+    }
+
     void change(String order, String call) {
         ask(
                 new StandCommand.ForOrders(
                         new OrderCommand.Change(
-                                order, 1, "", true, CounterReading.asked(parser.read(call)), "")));
+                                order, 1, "", true, CallViews.asked(parser.read(call)), "")));
     }
 
     Frame frame(String board) {

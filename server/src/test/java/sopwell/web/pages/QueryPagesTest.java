@@ -33,8 +33,7 @@ class QueryPagesTest {
         String chooser = flat(stand.get("/boards/line/parts/" + beef + ".1.line/question"));
         assertTrue(chooser.contains("data-ask=\"1\""), chooser);
         assertTrue(chooser.indexOf("Cheese?") < chooser.indexOf("Dip?"), chooser);
-        assertTrue(
-                chooser.contains("hx-vals='{\"options\":\"dry,wet,dipped,twice\"}'"), chooser);
+        assertTrue(chooser.contains("hx-vals='{\"options\":\"dry,wet,dipped,twice\"}'"), chooser);
         assertTrue(chooser.contains("<b>5</b> Right as is?"), chooser);
         String fries = flat(stand.get("/boards/fryer/parts/" + beef + ".2.fryer/question"));
         assertTrue(fries.contains("<b>1</b> Right as is?"), fries);

@@ -1,13 +1,12 @@
-package sopwell.web.pages;
+package sopwell.counter;
 
 import java.util.ArrayList;
 import java.util.List;
 import sopwell.call.CallParser;
 import sopwell.call.CallRefusal;
 import sopwell.call.Span;
-import sopwell.web.T;
-import sopwell.web.pages.ReadingView.Fix;
-import sopwell.web.pages.ReadingView.Piece;
+import sopwell.counter.CallView.Fix;
+import sopwell.counter.CallView.Piece;
 
 /** What one tap could do about a call that can't be read, and where to point. Stateless. */
 final class Fixes {
@@ -61,7 +60,7 @@ final class Fixes {
     }
 
     /** The texts that would be right, the likeliest first. */
-    static List<Fix> of(String text, CallRefusal refusal, CallParser parser, T t) {
+    static List<Fix> of(String text, CallRefusal refusal, CallParser parser, Phrases t) {
         List<Fix> fixes = new ArrayList<>();
         switch (refusal.why()) {
             case UNKNOWN_WORD, TWO_ITEMS, QUANTITY_PLACE ->
@@ -91,7 +90,7 @@ final class Fixes {
     private static Fix add(String text, CallRefusal refusal, String more) {
         int at = Math.min(text.length(), refusal.column() - 1 + refusal.length());
         String rest = text.substring(at);
-        return new Fix(more, text.substring(0, at).stripTrailing() + " " + more + rest);
+        return new Fix(more, trimmedEnd(text.substring(0, at)) + " " + more + rest);
     }
 
     /** A size stands in for the word at fault, another item for the item that can't take it. */
@@ -105,7 +104,7 @@ final class Fixes {
         return new Fix(by, text.substring(0, from) + by + after);
     }
 
-    private static void keepOne(String text, CallRefusal refusal, T t, List<Fix> fixes) {
+    private static void keepOne(String text, CallRefusal refusal, Phrases t, List<Fix> fixes) {
         int other = refusal.otherColumn() - 1;
         if (other < 0) {
             return;
@@ -127,9 +126,28 @@ final class Fixes {
     }
 
     private static String cut(String text, int column, int length) {
-        String before = text.substring(0, column - 1).stripTrailing();
-        String after = text.substring(column - 1 + length).stripLeading();
+        String before = trimmedEnd(text.substring(0, column - 1));
+        String after = trimmedStart(text.substring(column - 1 + length));
         boolean glued = before.isEmpty() || after.isEmpty() || after.startsWith(",");
         return before + (glued ? "" : " ") + after;
+    }
+
+    /**
+     * Java and the browser's Java differ over which spaces strip takes away, so it is said here.
+     */
+    private static String trimmedEnd(String text) {
+        int end = text.length();
+        while (end > 0 && text.charAt(end - 1) <= ' ') {
+            end--;
+        }
+        return text.substring(0, end);
+    }
+
+    private static String trimmedStart(String text) {
+        int start = 0;
+        while (start < text.length() && text.charAt(start) <= ' ') {
+            start++;
+        }
+        return text.substring(start);
     }
 }

@@ -1,4 +1,4 @@
-package sopwell.web.pages;
+package sopwell.counter;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,21 +8,23 @@ import java.util.Optional;
  *
  * @param lines what was understood
  * @param subtotal money as it is shown; empty without lines
- * @param quote the wait to tell the guest; empty without lines
+ * @param totalCents the total in cents, 0 without lines
+ * @param quote the wait to tell the guest; empty while it is not known
  * @param fault what can't be read, if anything
- * @param live ids of the words that may come next, see {@link Words}
+ * @param live ids of the words that may come next, see {@link LiveIds}
  * @param hasItem whether the line that is being said has its item, so that another needs a comma
  */
-public record ReadingView(
+public record CallView(
         List<Line> lines,
         String subtotal,
         String tax,
         String total,
+        long totalCents,
         String quote,
         Optional<Fault> fault,
         List<String> live,
         boolean hasItem) {
-    public ReadingView {
+    public CallView {
         lines = List.copyOf(lines);
         live = List.copyOf(live);
     }
@@ -61,6 +63,11 @@ public record ReadingView(
     /** Whether the call can be placed as it is. */
     public boolean placeable() {
         return fault.isEmpty() && !lines.isEmpty();
+    }
+
+    /** The same with the wait to tell the guest. */
+    public CallView withQuote(String wait) {
+        return new CallView(lines, subtotal, tax, total, totalCents, wait, fault, live, hasItem);
     }
 
     /** The live ids in one string, parted by spaces. */

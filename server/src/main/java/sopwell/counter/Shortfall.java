@@ -1,4 +1,4 @@
-package sopwell.web.pages;
+package sopwell.counter;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,12 +6,11 @@ import java.util.Optional;
 import sopwell.call.CallLine;
 import sopwell.call.Reading;
 import sopwell.call.Span;
+import sopwell.counter.CallView.Fault;
+import sopwell.counter.CallView.Fix;
 import sopwell.menu.Menu;
 import sopwell.menu.Out;
 import sopwell.orders.Refusal;
-import sopwell.web.T;
-import sopwell.web.pages.ReadingView.Fault;
-import sopwell.web.pages.ReadingView.Fix;
 
 /** Points in a call at what is out, and offers what is near it. Stateless. */
 final class Shortfall {
@@ -22,7 +21,7 @@ final class Shortfall {
      *
      * @param refusal names what is out first, and after its numbers what is near
      */
-    static Fault of(String text, Reading reading, Refusal refusal, Menu menu, T t) {
+    static Fault of(String text, Reading reading, Refusal refusal, Menu menu, Phrases t) {
         List<Out> named = refusal.args().stream().map(Out::read).flatMap(Optional::stream).toList();
         Out out = named.get(0);
         CallLine line =
@@ -38,12 +37,18 @@ final class Shortfall {
                         .findFirst();
         List<Fix> fixes = new ArrayList<>();
         for (Out near : named.subList(1, named.size())) {
-            fixes.add(new Fix(t.name(near, menu), with(text, line, said, word(near, menu))));
+            fixes.add(
+                    new Fix(
+                            OutWords.name(near, menu, t),
+                            with(text, line, said, word(near, menu))));
         }
         int column = said.map(Span::column).orElse(line.column());
         int length = said.map(Span::length).orElse(line.length());
         return new Fault(
-                t.sentence(refusal, menu), false, Fixes.mirror(text, column, length), fixes);
+                OutWords.sentence(refusal, menu, t),
+                false,
+                Fixes.mirror(text, column, length),
+                fixes);
     }
 
     private static boolean says(Span span, Out out) {

@@ -1,0 +1,295 @@
+package sopwell.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The counter goes on while the server is away, and nothing is lost, doubled or out of order. */
+class OutboxTest {
+    @TempDir Path folder;
+    private AwayStand stand;
+    private Browser counter;
+
+    @BeforeEach
+    void open() throws IOException {
+        stand = new AwayStand(folder);
+        counter = Browser.startAgain(folder.resolve("profile"), "en-US");
+        counter.open(stand.address() + "/counter");
+        ready();
+    }
+
+    @AfterEach
+    void close() throws IOException {
+        counter.close();
+        stand.close();
+    }
+
+    @Test
+    void takesOrdersWithTheServerKilledThroughAReloadAndARestartOfTheBrowser()
+            throws IOException, InterruptedException {
+        place("2 beef dipped hot", "Order 1");
+        counter.waitFor("body[data-worker='ready']");
+        stand.kill();
+        place("beef dry sweet, fries", "Waiting 1");
+        counter.type("#name", "Theo");
+        place("3 cola", "Waiting 2");
+        counter.waitText("#outbox-note", "2 orders wait here for the server since");
+        counter.waitText("#outbox", "Theo");
+        assertEquals("$7.31", counter.texts("#answer .placed-total b").get(0));
+
+        counter.open(stand.address() + "/counter");
+        ready();
+        counter.waitText("#outbox-note", "2 orders wait");
+        counter.waitText("#live", "Not live");
+        assertEquals(0, counter.count("#board [data-row]"), "no old picture of the open orders");
+        place("jus cup", "Waiting 3");
+        counter.close();
+
+        counter = Browser.startAgain(folder.resolve("profile"), "en-US");
+        counter.open(stand.address() + "/counter");
+        ready();
+        counter.waitText("#outbox-note", "3 orders wait");
+        place("combo dipped both", "Waiting 4");
+
+        stand.start();
+        counter.waitText("#outbox", "Waiting 4 is order 5");
+        counter.waitText("#outbox", "Waiting 1 is order 2");
+        assertEquals("", counter.texts("#outbox-note").get(0));
+        assertEquals(
+                List.of("2 beef", "1 beef 1 fries", "3 cola", "1 jus-cup", "1 combo"),
+                stand.taken());
+        assertTrue(stand.orders().get(1).has("takenAt"), "the guest has waited since the call");
+        place("fries", "Order 6");
+        counter.click("[data-told] [data-act='known']");
+        counter.waitGone("[data-told]:nth-child(4)");
+    }
+
+    @Test
+    void takesOrdersWithTheNetworkCutAndSendsThemWhenItIsBack() {
+        counter.offline(true);
+        place("beef hot", "Waiting 1");
+        place("fries", "Waiting 2");
+        assertEquals(List.of(), stand.taken());
+        counter.offline(false);
+        counter.waitText("#outbox", "Waiting 2 is order 2");
+        assertEquals(List.of("1 beef", "1 fries"), stand.taken());
+    }
+
+    @Test
+    void anOrderWhoseAnswerWasLostIsNotPlacedTwice() {
+        stand.cable().put(Cable.State.ONE_WAY);
+        place("beef hot", "Waiting 1");
+        place("fries", "Waiting 2");
+        stand.cable().plugIn();
+        counter.waitText("#outbox", "Waiting 2 is order 2");
+        assertEquals(List.of("1 beef", "1 fries"), stand.taken());
+    }
+
+    @Test
+    void aSilentNetworkHoldsNobodyUp() {
+        stand.cable().put(Cable.State.PULLED);
+        place("beef hot", "Waiting 1");
+        place("2 fries", "Waiting 2");
+        stand.cable().plugIn();
+        counter.waitText("#outbox", "Waiting 2 is order 2");
+        assertEquals(List.of("1 beef", "2 fries"), stand.taken());
+    }
+
+    @Test
+    void twoWindowsSendEachOrderOnceInTheOrderInWhichTheyWereTaken()
+            throws IOException, InterruptedException {
+        twoWindows(stand.address());
+    }
+
+    @Test
+    void overPlainHttpAnOpenPageStillKeepsAndSendsInOrder()
+            throws IOException, InterruptedException {
+        String plain = stand.address().replace("127.0.0.1", Browser.PLAIN_NAME);
+        counter.open(plain + "/counter");
+        ready();
+        assertEquals(
+                List.of("undefined", "undefined"),
+                counter.script("return [typeof navigator.locks, typeof navigator.serviceWorker]"));
+        twoWindows(plain);
+    }
+
+    private void twoWindows(String address) throws IOException, InterruptedException {
+        String one = counter.window();
+        String two = counter.openWindow(address + "/counter");
+        ready();
+        stand.kill();
+        List<String> wanted = new ArrayList<>();
+        for (int i = 1; i <= 6; i++) {
+            counter.look(i % 2 == 1 ? one : two);
+            place(i + " fries", "Waiting " + i);
+            wanted.add(i + " fries");
+        }
+        stand.start();
+        counter.waitText("#outbox", "Waiting 6 is order 6");
+        counter.look(one);
+        counter.waitText("#outbox", "Waiting 6 is order 6");
+        assertEquals(wanted, stand.taken());
+    }
+
+    @Test
+    void goesInAtThePriceToldWhenTheMenuChangedMeanwhileAndSaysSo()
+            throws IOException, InterruptedException {
+        stand.kill();
+        place("fries", "Waiting 1");
+        assertEquals("$3.73", counter.texts("#answer .placed-total b").get(0));
+        stand.menu(menu -> menu.replace("\"priceCents\": 345", "\"priceCents\": 995"));
+        stand.start();
+        counter.waitText("#outbox", "Waiting 1 is order 1");
+        counter.waitText("#board [data-row]", "price told by an earlier menu");
+        JsonNode order = stand.orders().get(0);
+        assertEquals(373, order.get("totalCents").intValue());
+        assertTrue(order.has("toldMenuRevision"));
+        counter.type("#call", "fries");
+        counter.waitText("#reading", "$10.77");
+        place("", "Order 2");
+        assertEquals(1_077, stand.orders().get(1).get("totalCents").intValue());
+        counter.open(stand.address() + "/mix/today");
+        counter.waitText("main", "1 at the price of an earlier menu");
+    }
+
+    @Test
+    void whatIsRefusedWaitsToBeMendedOrThrownAway() throws IOException, InterruptedException {
+        stand.kill();
+        counter.type("#name", "Ines");
+        place("2 jus cup, fries", "Waiting 1");
+        place("jus cup", "Waiting 2");
+        place("cola", "Waiting 3");
+        String old = counter.waitFor("#call-form").getDomAttribute("data-reader");
+        stand.menu(menu -> menu.replace("\"id\": \"jus-cup\"", "\"id\": \"jus-mug\""));
+        stand.start();
+        counter.waitFor("#call-form:not([data-reader='" + old + "'])");
+        counter.waitText("#outbox-note", "2 orders need you");
+        counter.waitText("#outbox", "Waiting 3 is order 1");
+        counter.waitText("#outbox .why", "The menu has changed");
+        assertEquals(List.of("1 cola"), stand.taken());
+
+        counter.click("#outbox li:first-child [data-act='open']");
+        assertEquals("2 jus cup, fries", counter.waitFor("#call").getDomProperty("value"));
+        assertEquals("Ines", counter.waitFor("#name").getDomProperty("value"));
+        place(", cola", "Order 2");
+        counter.waitText("#outbox-note", "1 order needs you");
+        assertEquals(List.of("1 cola", "2 jus-mug 1 fries 1 cola"), stand.taken());
+
+        counter.click("#outbox [data-act='throw']");
+        counter.click("#outbox [data-act='gone']");
+        counter.waitGone("#outbox .needs-you");
+        assertEquals(2, stand.taken().size());
+        String thrown =
+                "const done = arguments[0]; indexedDB.open('sopwell-outbox').onsuccess = (e) =>"
+                        + " e.target.result.transaction('thrown').objectStore('thrown').getAll()"
+                        + ".onsuccess = (f) => done(f.target.result[0].reason)";
+        assertEquals("Guest is gone", counter.scriptLater(thrown));
+    }
+
+    @Test
+    void aSecondRequestFollowsItsOrderAndNoneIsLost() throws IOException, InterruptedException {
+        stand.kill();
+        place("fries", "Waiting 1");
+        place("cola", "Waiting 2");
+        String follow =
+                """
+                const done = arguments[0];
+                const js = document.querySelector('script[src*="/place.js"]').src;
+                import(js.replace('/place.js', '/outbox.js')).then((outbox) => outbox.andThen(1, {
+                    path: '/counter/orders/{order}/voids', key: 'a-key-of-its-own',
+                    body: 'number=1&key=a-key-of-its-own&reason=Guest+is+gone',
+                })).then(done);
+                """;
+        assertEquals(true, counter.scriptLater(follow));
+        stand.start();
+        counter.waitText("#outbox", "Waiting 2 is order 2");
+        counter.waitText("#outbox", "Waiting 1 is order 1");
+        assertEquals("void", stand.orders().get(0).get("state").textValue());
+        assertEquals("waiting", stand.orders().get(1).get("state").textValue());
+        assertEquals(false, counter.scriptLater(follow), "it is no longer here to follow");
+    }
+
+    @Test
+    void aBoardIsNeverShownFromTheStoreAndTheCounterUpdatesItself()
+            throws IOException, InterruptedException {
+        counter.waitFor("body[data-worker='ready']");
+        counter.open(stand.address() + "/boards/line");
+        counter.waitText("#live", "live");
+        stand.kill();
+        counter.open(stand.address() + "/boards/line");
+        counter.waitText("h1", "The server does not answer");
+        assertEquals(0, counter.count("#board"));
+        counter.open(stand.address() + "/counter");
+        counter.waitText(".unknown", "Open orders show here again");
+        stand.start();
+        counter.waitText("#live", "live");
+        counter.waitText(".empty", "No order is open");
+    }
+
+    @Test
+    void anUpgradeReachesTheOpenPageAndWhatTheBrowserKeeps()
+            throws IOException, InterruptedException {
+        counter.waitFor("body[data-worker='ready']");
+        String before = version();
+        stand.kill();
+        place("fries", "Waiting 1");
+        counter.type("#call", "beef");
+        stand.upgrade();
+        stand.start();
+        counter.waitText("#outbox", "Waiting 1 is order 1");
+        assertEquals(before, version(), "nothing is drawn anew under somebody's hands");
+        counter.type("#call", Keys.ESCAPE);
+        counter.script("document.body.dispatchEvent(new CustomEvent('kit:ready'))");
+        counter.waitGone("script[src*='" + before + "']");
+        ready();
+        String after = version();
+        counter.scriptLater(
+                """
+                const done = arguments[arguments.length - 1];
+                const wanted = 'sopwell-files-' + arguments[0];
+                const look = async () => {
+                    const kept = (await caches.keys()).filter((n) => n.startsWith('sopwell-f'));
+                    if (kept.length === 1 && kept[0] === wanted) {
+                        done();
+                    } else {
+                        setTimeout(look, 100);
+                    }
+                };
+                look();
+                """,
+                after);
+        stand.kill();
+        counter.open(stand.address() + "/counter");
+        ready();
+        assertEquals(after, version());
+        place("cola", "Waiting 2");
+    }
+
+    private String version() {
+        String script = counter.waitFor("script[src*='/place.js']").getDomProperty("src");
+        return script.replaceAll(".*/static/([^/]+)/.*", "$1");
+    }
+
+    private void ready() {
+        counter.waitFor("#call-form[data-reader]");
+    }
+
+    /** Types a call and places it; what is said of it begins like this. */
+    private void place(String call, String said) {
+        counter.script("document.getElementById('call').focus()");
+        counter.type("#call", call);
+        counter.type("#call", Keys.ENTER);
+        counter.waitText("#answer .placed-number", said);
+        counter.waitFor("#call:placeholder-shown");
+    }
+}

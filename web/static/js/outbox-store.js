@@ -1,0 +1,140 @@
+// The outbox in the browser's own database. Every order is in it before it is sent, and leaves it
+// only when the server has answered for it.
+const NAME = 'sopwell-outbox';
+const STORES = { orders: { keyPath: 'id', autoIncrement: true }, told: { keyPath: 'id' },
+  thrown: { keyPath: 'id' }, turns: { keyPath: 'id' } };
+
+let opened = null;
+
+function open() {
+  opened ||= new Promise((resolve, reject) => {
+    const asked = indexedDB.open(NAME, 1);
+    asked.onupgradeneeded = () => {
+      for (const [store, options] of Object.entries(STORES)) {
+        asked.result.createObjectStore(store, options);
+      }
+    };
+    asked.onsuccess = () => {
+      asked.result.onversionchange = () => asked.result.close();
+      resolve(asked.result);
+    };
+    asked.onerror = () => reject(asked.error);
+    asked.onblocked = () => reject(new Error('the outbox is blocked'));
+  });
+  opened.catch(() => {
+    opened = null;
+  });
+  return opened;
+}
+
+// Runs one transaction to its durable end; work gets the stores and may keep requests going.
+export async function change(stores, work) {
+  const database = await open();
+  return new Promise((resolve, reject) => {
+    const all = database.transaction(stores, 'readwrite', { durability: 'strict' });
+    const result = {};
+    all.oncomplete = () => resolve(result.value);
+    all.onabort = () => reject(all.error);
+    work(...stores.map((store) => all.objectStore(store)), (value) => {
+      result.value = value;
+    });
+  });
+}
+
+function all(store) {
+  return change([store], (entries, done) => {
+    const asked = entries.getAll();
+    asked.onsuccess = () => done(asked.result);
+  });
+}
+
+// Everything that waits, in the order in which it was taken.
+export function waiting() {
+  return all('orders');
+}
+
+// What guests were told as "waiting n" and has its number now.
+export function told() {
+  return all('told');
+}
+
+export function add(entry, instead) {
+  return change(['orders'], (orders, done) => {
+    if (instead) {
+      orders.delete(instead);
+    }
+    const asked = orders.add(entry);
+    asked.onsuccess = () => done({ ...entry, id: asked.result });
+  });
+}
+
+// Alters an entry that is still there; gives it back, or nothing when it is gone.
+export function alter(id, how) {
+  return change(['orders'], (orders, done) => {
+    const asked = orders.get(id);
+    asked.onsuccess = () => {
+      if (asked.result) {
+        const entry = how(asked.result);
+        orders.put(entry);
+        done(entry);
+      }
+    };
+  });
+}
+
+// Gives an entry the next label that no guest of this screen has in mind.
+export function label(id) {
+  return change(['orders', 'told'], (orders, told, done) => {
+    const waits = orders.getAll();
+    const known = told.getAll();
+    known.onsuccess = () => {
+      const entry = waits.result.find((one) => one.id === id);
+      if (entry && !entry.label) {
+        const taken = [...waits.result, ...known.result].map((one) => one.label || 0);
+        entry.label = Math.max(0, ...taken) + 1;
+        orders.put(entry);
+      }
+      done(entry);
+    };
+  });
+}
+
+// Puts a further request behind those of an entry that is still there.
+export function follow(id, request) {
+  return alter(id, (entry) => ({ ...entry, requests: [...entry.requests, request] }));
+}
+
+// The server has it: it leaves the outbox, and what its guest was told is kept until it is known.
+// A request that came in meanwhile keeps it here.
+export function settle(entry) {
+  return change(['orders', 'told'], (orders, told) => {
+    const asked = orders.get(entry.id);
+    asked.onsuccess = () => {
+      const kept = asked.result;
+      if (!kept || kept.requests.length > 0) {
+        return;
+      }
+      if (kept.label) {
+        told.put({ id: kept.id, label: kept.label, name: kept.name, number: kept.number });
+      }
+      orders.delete(kept.id);
+    };
+  });
+}
+
+export function forgetTold(id) {
+  return change(['told'], (told) => told.delete(id));
+}
+
+// The call stands in the line again, as it was typed, so the outbox need not hold it.
+export function remove(id) {
+  return change(['orders'], (orders) => orders.delete(id));
+}
+
+// Thrown away on purpose: kept with its reason, so that it can be looked up.
+export function throwAway(entry, reason) {
+  return change(['orders', 'thrown'], (orders, thrown) => {
+    thrown.put({ ...entry, reason, thrownAtMs: Date.now() });
+    orders.delete(entry.id);
+  });
+}

@@ -1,0 +1,182 @@
+// Placing an order: it goes into the outbox first and to the server from there. With the server
+// there, that is one step; with it away, the order waits here and the guest is told a label.
+import { current, isOutdated, renew, say } from './kit.js';
+import { readNow, showView } from './reading.js';
+import { now } from './server-clock.js';
+import * as outbox from './outbox.js';
+import { newKey } from './keys.js';
+
+const PATIENCE_MS = 900;
+
+const form = document.getElementById('call-form');
+const call = document.getElementById('call');
+const name = document.getElementById('name');
+const answer = document.getElementById('answer');
+let underWay = null;
+let direct = false;
+let opened = 0;
+
+function entryOf(view) {
+  const takenAtMs = Math.round(now());
+  const key = newKey();
+  const service = form.querySelector('[name="service"]:checked').value;
+  const body = new URLSearchParams({
+    key, call: call.value, name: name.value, service,
+    'told-menu': current().revision(), 'told-cents': view.totalCents, 'taken-at': takenAtMs,
+  });
+  return {
+    requests: [{ path: '/counter/orders', key, body: body.toString() }], order: '', number: 0,
+    takenAtMs, call: call.value, name: name.value.trim(), service, total: view.total,
+    totalCents: view.totalCents,
+    lines: view.lines.map((line) => line.text),
+  };
+}
+
+function paragraph(className, ...children) {
+  const made = document.createElement('p');
+  made.className = className;
+  made.append(...children);
+  return made;
+}
+
+function part(tag, text) {
+  const made = document.createElement(tag);
+  made.textContent = text;
+  return made;
+}
+
+function panel(className, ...children) {
+  const made = document.createElement('div');
+  made.className = className;
+  made.append(...children);
+  answer.replaceChildren(made);
+}
+
+function showKept(entry) {
+  panel('placed kept',
+    paragraph('placed-number', say('outbox.kept', entry.label)),
+    paragraph('placed-total', part('span', say('outbox.pay')), ' ', part('b', entry.total)),
+    paragraph('kept-why', say('outbox.kept.why')));
+}
+
+function showRefused(sentence) {
+  const line = paragraph('refused-order', sentence);
+  line.setAttribute('role', 'alert');
+  answer.replaceChildren(line);
+}
+
+function showAnswer(html) {
+  window.htmx.swap('#answer', html, { swapStyle: 'innerHTML' });
+}
+
+function emptied(entry) {
+  document.body.dispatchEvent(new CustomEvent('placed', { detail: { call: entry.call } }));
+}
+
+// No answer in time: the order waits here, and the next guest is served.
+async function keepHere(id) {
+  if (underWay?.id !== id) {
+    return;
+  }
+  underWay = null;
+  const entry = await outbox.label(id);
+  if (entry) {
+    showKept(entry);
+    emptied(entry);
+  }
+}
+
+async function heard(news) {
+  if (!news.id || news.id !== underWay?.id) {
+    return;
+  }
+  if (news.kind === 'away') {
+    await keepHere(news.id);
+    return;
+  }
+  const entry = underWay;
+  underWay = null;
+  if (news.kind === 'refused') {
+    showRefused(news.sentence || '');
+    // What was typed stands in the line still, so it need not wait in the outbox too.
+    if (call.value === entry.call) {
+      await outbox.remove(entry.id);
+    }
+    call.focus();
+    return;
+  }
+  if (news.html) {
+    showAnswer(news.html);
+    news.triggers.split(',').map((name) => name.trim()).filter((name) => name && name !== 'placed')
+      .forEach((name) => document.body.dispatchEvent(new CustomEvent(name)));
+  }
+  emptied(entry);
+}
+
+async function place() {
+  const view = readNow(true);
+  showView(view);
+  // A card's number must not even wait in the browser.
+  if (current().holdsCard(name.value)) {
+    showRefused(say('refusal.CARD_NUMBER', say('field.name')));
+    name.focus();
+    return;
+  }
+  if (!view.placeable) {
+    showRefused(view.fault?.sentence || '');
+    return;
+  }
+  const entry = entryOf(view);
+  underWay = { id: -1 };
+  try {
+    const kept = await outbox.put(entry, opened);
+    opened = 0;
+    underWay = kept;
+    setTimeout(() => keepHere(kept.id), PATIENCE_MS);
+  } catch {
+    // This browser keeps nothing: the server is asked directly, as without scripts.
+    underWay = null;
+    direct = true;
+    form.requestSubmit();
+  }
+}
+
+// An order from the outbox comes back into the line, and is replaced when it is placed.
+export function reopen(entry, setText) {
+  opened = entry.id;
+  name.value = entry.name;
+  form.querySelector(`[name="service"][value="${entry.service}"]`).checked = true;
+  setText(entry.call);
+  call.focus();
+}
+
+form.addEventListener('submit', (event) => {
+  if (direct || !current() || form.dataset.edit === 'true') {
+    direct = false;
+    return;
+  }
+  event.preventDefault();
+  event.stopImmediatePropagation();
+  if (!underWay) {
+    place();
+  }
+}, { capture: true });
+
+for (const emptied of ['input', 'read']) {
+  call.addEventListener(emptied, () => {
+    opened = call.value ? opened : 0;
+  });
+}
+
+outbox.watch(heard);
+
+// A page that is older than its server makes way, but never under somebody's hands.
+function makeWay() {
+  if (isOutdated() && !call.value && !name.value && !underWay
+      && form.dataset.edit === 'false') {
+    renew();
+  }
+}
+
+document.body.addEventListener('kit:ready', makeWay);
+document.body.addEventListener('placed', () => setTimeout(makeWay, 60000));

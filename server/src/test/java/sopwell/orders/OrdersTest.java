@@ -8,6 +8,7 @@ import static sopwell.desk.Script.reason;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sopwell.Limits;
 import sopwell.desk.Script;
 import sopwell.money.CashRule;
 import sopwell.money.Discount;
@@ -92,6 +93,58 @@ class OrdersTest {
 
         assertEquals(Reason.STALE_VERSION, reason(script.change(seen, "beef twice")));
         assertEquals("dry", script.now(seen).lines().get(0).selection().options().get(0));
+    }
+
+    @Test
+    void saysLineByLineWhatBecameOfAnOrderSinceAVersion() {
+        Order seen = script.place("beef dipped, fries, cola");
+        script.change(seen, "beef dry, cola, hot dog");
+        script.change(script.now(seen), "beef wet, 2 cola, hot dog");
+
+        Meanwhile meanwhile = script.stand().orders().since(seen.id(), 1).orElseThrow();
+        assertEquals(3, meanwhile.now().version());
+        assertEquals(
+                List.of("1 dipped>wet", "2 1x>2x", "3 new", "2 gone"),
+                meanwhile.lines().stream().map(OrdersTest::said).toList());
+        assertEquals(
+                List.of("1 dry>wet", "2 1x>2x"),
+                script.stand().orders().since(seen.id(), 2).orElseThrow().lines().stream()
+                        .map(OrdersTest::said)
+                        .toList());
+        assertTrue(script.stand().orders().since(seen.id(), 3).isEmpty(), "that is the present");
+    }
+
+    private static String said(Meanwhile.LineChange change) {
+        if (change.before().isEmpty() || change.after().isEmpty()) {
+            return change.number() + (change.before().isEmpty() ? " new" : " gone");
+        }
+        OrderLine before = change.before().get();
+        OrderLine after = change.after().get();
+        return before.selection().equals(after.selection())
+                ? change.number() + " " + before.quantity() + "x>" + after.quantity() + "x"
+                : change.number()
+                        + " "
+                        + before.selection().options().get(0)
+                        + ">"
+                        + after.selection().options().get(0);
+    }
+
+    @Test
+    void remembersOnlySoManyVersionsOfAnOrder() {
+        Order order = script.place("beef dipped");
+        for (int i = 0; i <= Limits.ORDER_VERSIONS_MAX; i++) {
+            script.change(script.now(order), i % 2 == 0 ? "beef dry" : "beef dipped");
+        }
+        assertTrue(script.stand().orders().since(order.id(), 1).isEmpty());
+        assertTrue(script.stand().orders().since(order.id(), 2).isPresent());
+    }
+
+    @Test
+    void twoLinesThatBecomeAlikeKeepTheirPlaces() {
+        Order order = script.place("beef dipped, beef dry");
+        script.change(order, "beef dry, beef dry");
+        assertEquals(
+                List.of(1, 2), script.now(order).lines().stream().map(OrderLine::line).toList());
     }
 
     @Test

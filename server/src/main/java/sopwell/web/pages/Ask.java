@@ -70,7 +70,10 @@ record Ask(
         return fields.getOrDefault(name, "").strip();
     }
 
-    /** Whether anything in it looks like the number of a payment card; nothing takes one. */
+    /**
+     * Whether anything that a person typed looks like the number of a payment card; nothing takes
+     * one. Every tenth time of day in milliseconds would, so what scripts fill in is not asked.
+     */
     boolean holdsCard() {
         return holdsCard(fields) || holdsCard(named) || CardNumber.isIn(cashier);
     }

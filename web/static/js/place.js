@@ -2,6 +2,7 @@
 // there, that is one step; with it away, the order waits here and the guest is told a label.
 import { current, isOutdated, renew, say } from './kit.js';
 import { readNow, showView } from './reading.js';
+import { newKey } from './keys.js';
 import { now } from './server-clock.js';
 import * as outbox from './outbox.js';
 
@@ -14,12 +15,6 @@ const answer = document.getElementById('answer');
 let underWay = null;
 let direct = false;
 let opened = 0;
-
-// Random, because two orders must never share a key; randomUUID needs what plain http has not.
-function newKey() {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
 
 function entryOf(view) {
   const takenAtMs = Math.round(now());

@@ -1,14 +1,9 @@
 // Every change carries a key of its own, so that it is done once however often it arrives; and a
 // press that got no answer says so.
 import './register.js';
+import { newKey } from './keys.js';
 
 const body = document.body;
-
-// randomUUID needs a secure context, which a stand's plain http is not.
-function newKey() {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
 
 function say(target, text) {
   target.textContent = text;

@@ -16,6 +16,9 @@ public final class Limits {
     /** Things named as near to what is out. */
     public static final int NEAR_MAX = 3;
 
+    /** Orders of the day that are listed at once; a search finds the others. */
+    public static final int DAY_ORDERS_SHOWN_MAX = 100;
+
     /** Things that are out or counted at once. */
     public static final int OUTS_MAX = 200;
 

@@ -19,6 +19,8 @@ import sopwell.orders.OrderLine;
 import sopwell.orders.Orders;
 import sopwell.orders.OutEvent;
 import sopwell.orders.Outs;
+import sopwell.orders.PaperEvent;
+import sopwell.orders.Papers;
 import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
 import sopwell.till.Till;
@@ -34,6 +36,7 @@ public final class Stand {
     private final Map<String, Menu> menus = new HashMap<>();
     private final Kitchen kitchen = new Kitchen(this::menuOf);
     private final Till till = new Till();
+    private final Papers papers = new Papers();
     private Menu menu;
     private final Outs outs = new Outs();
     private Selling selling;
@@ -52,6 +55,7 @@ public final class Stand {
             List<OrderLine> before = lines(orderEvent);
             orders.apply(orderEvent, recorded.atMs());
             till.apply(orderEvent);
+            papers.apply(orderEvent);
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
             outs.apply(orderEvent, before, lines(orderEvent));
             kitchen.apply(orderEvent, order, recorded.atMs());
@@ -59,6 +63,8 @@ public final class Stand {
             kitchen.apply(kitchenEvent, recorded.atMs());
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
+        } else if (event instanceof PaperEvent paperEvent) {
+            papers.apply(paperEvent);
         } else if (event instanceof TillEvent tillEvent) {
             till.apply(tillEvent, recorded.atMs());
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
@@ -93,6 +99,11 @@ public final class Stand {
     public Selling selling() {
         Check.that(selling != null, "a stand that sells has a menu");
         return selling;
+    }
+
+    /** What was printed today. */
+    public Papers papers() {
+        return papers;
     }
 
     /** What is out today. */

@@ -4,6 +4,7 @@ import sopwell.kitchen.KitchenCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
+import sopwell.orders.PaperCommand;
 import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
@@ -14,6 +15,7 @@ public sealed interface StandCommand {
         KITCHEN,
         OUT,
         TILL,
+        PAPER,
         MENU
     }
 
@@ -41,6 +43,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.OUT;
+        }
+    }
+
+    /** Something is to be printed. */
+    record ForPaper(PaperCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.PAPER;
         }
     }
 

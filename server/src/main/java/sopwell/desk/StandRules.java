@@ -9,6 +9,7 @@ import sopwell.orders.Decision;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderRules;
 import sopwell.orders.OutRules;
+import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
 import sopwell.till.TillRules;
 
@@ -36,6 +37,12 @@ final class StandRules {
                             stand.orders(),
                             ((StandCommand.ForTill) command).command(),
                             stand.deciding(nowMs));
+            case PAPER ->
+                    PaperRules.decide(
+                            stand.papers(),
+                            stand.orders(),
+                            ((StandCommand.ForPaper) command).command(),
+                            stand.menu());
             case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
         };
     }

@@ -38,6 +38,8 @@ public enum Reason {
     MINUTES_RANGE,
     /** No more can be out at once; args: limit. */
     TOO_MANY_OUT,
+    /** There is no such paper to print; args: what was asked for. */
+    UNKNOWN_PAPER,
     /** An order needs a line. */
     NO_LINES,
     /** More lines than an order may have; args: lines, limit. */

@@ -9,6 +9,7 @@ import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -82,6 +83,8 @@ final class EventCodec {
             OrderBodies.write(body, order);
         } else if (event instanceof KitchenEvent kitchen) {
             KitchenBodies.write(body, kitchen);
+        } else if (event instanceof PaperEvent paper) {
+            PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
             OutBodies.write(body, out);
         } else if (event instanceof TillEvent till) {
@@ -111,6 +114,7 @@ final class EventCodec {
             case TILL_PAID_IN -> TillBodies.read(body, TillEvent.Kind.PAID_IN);
             case TILL_PAID_OUT -> TillBodies.read(body, TillEvent.Kind.PAID_OUT);
             case TILL_CLOSED -> TillBodies.read(body, TillEvent.Kind.CLOSED);
+            case PAPER_PRINTED -> PaperBodies.read(body);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);

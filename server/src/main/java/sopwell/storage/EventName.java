@@ -10,6 +10,7 @@ import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -35,6 +36,7 @@ enum EventName {
     TILL_PAID_IN("till-paid-in", 1, TillEvent.PaidIn.class),
     TILL_PAID_OUT("till-paid-out", 1, TillEvent.PaidOut.class),
     TILL_CLOSED("till-closed", 1, TillEvent.TillClosed.class),
+    PAPER_PRINTED("paper-printed", 1, PaperEvent.PaperPrinted.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),

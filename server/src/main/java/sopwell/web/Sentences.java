@@ -42,6 +42,7 @@ final class Sentences {
                     DAY_CLOSED,
                     NO_DAY_OPEN,
                     ORDERS_OPEN,
+                    UNKNOWN_PAPER,
                     UNKNOWN_PART,
                     TOLD_TIME,
                     STALE_VERSION,

@@ -20,6 +20,7 @@ import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {
@@ -30,6 +31,7 @@ class EventCodecTest {
                 List.of(
                         OrderEvent.class,
                         OutEvent.class,
+                        PaperEvent.class,
                         KitchenEvent.class,
                         TillEvent.class,
                         MenuEvent.class)) {

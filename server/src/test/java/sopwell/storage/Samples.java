@@ -22,6 +22,7 @@ import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
+import sopwell.orders.PaperEvent;
 import sopwell.orders.Quote;
 import sopwell.till.Means;
 import sopwell.till.Payment;
@@ -153,6 +154,7 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
                 new OutEvent.OutLifted(Out.option("provolone"), true),
                 new TillEvent.OrderPaid(

@@ -20,7 +20,7 @@ public final class RefusalProblems {
      */
     public static int status(Reason reason) {
         return switch (reason) {
-            case UNKNOWN_ORDER, UNKNOWN_PART -> 404;
+            case UNKNOWN_ORDER, UNKNOWN_PAPER, UNKNOWN_PART -> 404;
             case NO_LINES,
                     TOO_MANY_LINES,
                     QUANTITY,

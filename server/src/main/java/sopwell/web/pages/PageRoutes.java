@@ -29,6 +29,8 @@ public final class PageRoutes {
         new BoardRoutes(context, handling).add(routes);
         new CounterRoutes(context, handling).add(routes);
         new OutRoutes(context, handling).add(routes);
+        new DayOrderRoutes(context, handling).add(routes);
+        new PaperRoutes(context, handling).add(routes);
         new AwayRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
     }

@@ -8,6 +8,7 @@ import sopwell.web.T;
  * @param t the texts in the screen's language
  * @param theme {@code light}, {@code dark} or {@code auto}
  * @param distanceMetres from how far it is read, 1 to 3
+ * @param paperMillimetres how wide its paper roll is, 80 or 58
  * @param stand the stand's name
  * @param zone where the stand is, for its clock
  * @param path the page's own path, to which a change of settings returns
@@ -17,6 +18,7 @@ public record Screen(
         T t,
         String theme,
         int distanceMetres,
+        int paperMillimetres,
         String stand,
         String zone,
         String path,

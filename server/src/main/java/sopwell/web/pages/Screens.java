@@ -22,6 +22,8 @@ final class Screens {
     private static final List<String> THEMES = List.of("auto", "light", "dark");
     private static final List<String> DISTANCES = List.of("2", "1", "3");
 
+    private static final List<String> PAPERS = List.of("80", "58");
+
     private final Texts texts;
     private final String stand;
     private final String zone;
@@ -38,10 +40,12 @@ final class Screens {
         setting(exchange, Languages.COOKIE, LANGS);
         String theme = setting(exchange, "theme", THEMES).orElse(THEMES.get(0));
         String distance = setting(exchange, "distance", DISTANCES).orElse(DISTANCES.get(0));
+        String paper = setting(exchange, "paper", PAPERS).orElse(PAPERS.get(0));
         return new Screen(
                 texts.in(Languages.of(exchange)),
                 theme,
                 Integer.parseInt(distance),
+                Integer.parseInt(paper),
                 stand,
                 zone,
                 exchange.getRequestPath(),

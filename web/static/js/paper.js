@@ -1,0 +1,68 @@
+// Prints a paper without leaving the screen: it is fetched, drawn in a frame that nobody sees, and
+// handed to the browser's own printing. F9 prints the slip of the order that was placed last.
+import { newKey } from './keys.js';
+
+const said = document.getElementById('paper-said') || document.getElementById('answer');
+let frame = null;
+
+function complain(text) {
+  if (said.id === 'paper-said') {
+    said.textContent = text;
+  } else {
+    const line = document.createElement('p');
+    line.className = 'refused-order';
+    line.setAttribute('role', 'alert');
+    line.textContent = text;
+    said.append(line);
+  }
+}
+
+function draw(html) {
+  frame?.remove();
+  frame = document.createElement('iframe');
+  frame.className = 'away';
+  frame.setAttribute('aria-hidden', 'true');
+  frame.tabIndex = -1;
+  frame.addEventListener('load', () => {
+    frame.contentWindow.print();
+    document.body.dispatchEvent(new CustomEvent('printed'));
+  });
+  frame.srcdoc = html;
+  document.body.append(frame);
+}
+
+async function print(form, paper) {
+  if (said.id === 'paper-said') {
+    said.textContent = '';
+  }
+  try {
+    const answer = await fetch(form.action, {
+      method: 'POST',
+      headers: { 'Idempotency-Key': newKey(), 'HX-Request': 'true' },
+      body: new URLSearchParams({ paper }),
+    });
+    const text = await answer.text();
+    if (answer.ok) {
+      draw(text);
+    } else {
+      complain(new DOMParser().parseFromString(text, 'text/html').body.textContent.trim());
+    }
+  } catch {
+    complain(document.body.dataset.sendLost);
+  }
+}
+
+document.addEventListener('submit', (event) => {
+  if (event.target.matches('[data-print]')) {
+    event.preventDefault();
+    print(event.target, event.submitter?.value || 'slip');
+  }
+});
+
+document.addEventListener('keydown', (event) => {
+  const form = event.key === 'F9' && document.querySelector('#answer [data-print]');
+  if (form) {
+    event.preventDefault();
+    print(form, 'slip');
+  }
+});

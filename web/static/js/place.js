@@ -2,6 +2,7 @@
 // there, that is one step; with it away, the order waits here and the guest is told a label.
 import { current, isOutdated, renew, say } from './kit.js';
 import { readNow, showView } from './reading.js';
+import { newKey } from './keys.js';
 import { now } from './server-clock.js';
 import * as outbox from './outbox.js';
 import { newKey } from './keys.js';

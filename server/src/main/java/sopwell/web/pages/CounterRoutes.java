@@ -251,16 +251,16 @@ final class CounterRoutes {
                                                         .filter(o -> stand.till().dueCents(o) < 0)
                                                         .isPresent()));
         return owes
-                ? go(ask, "/counter/orders/" + id + "/money")
+                ? go(ask, "/counter/orders/" + id + "/money", number(ask.field("number")))
                 : leave(ask, "voided", number(ask.field("number")));
     }
 
     /** Back to the counter, which says what was done. */
     private static Reply leave(Ask ask, String what, int number) {
-        return go(ask, "/counter?" + what + "=" + number);
+        return go(ask, "/counter?" + what + "=" + number, number);
     }
 
-    private static Reply go(Ask ask, String path) {
+    private static Reply go(Ask ask, String path, int number) {
         return ask.partial()
                 ? PageHandling.html(200, "")
                         .with("HX-Redirect", path)

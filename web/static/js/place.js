@@ -13,6 +13,7 @@ const call = document.getElementById('call');
 const name = document.getElementById('name');
 const answer = document.getElementById('answer');
 let underWay = null;
+let keptId = 0;
 let direct = false;
 let opened = 0;
 
@@ -81,12 +82,26 @@ async function keepHere(id) {
   underWay = null;
   const entry = await outbox.label(id);
   if (entry) {
+    keptId = id;
     showKept(entry);
     emptied(entry);
   }
 }
 
+// The answer to an order that had to wait: its number and its paying take the label's place, unless
+// the next guest's call has taken it already.
+function heardLate(news) {
+  keptId = 0;
+  if (news.html && !call.value && answer.querySelector('.kept')) {
+    showAnswer(news.html);
+  }
+}
+
 async function heard(news) {
+  if (news.id && news.id === keptId && news.kind === 'done') {
+    heardLate(news);
+    return;
+  }
   if (!news.id || news.id !== underWay?.id) {
     return;
   }

@@ -31,12 +31,12 @@ function draw(html) {
   document.body.append(frame);
 }
 
-async function print(form, paper) {
+async function print(address, paper) {
   if (said.id === 'paper-said') {
     said.textContent = '';
   }
   try {
-    const answer = await fetch(form.action, {
+    const answer = await fetch(address, {
       method: 'POST',
       headers: { 'Idempotency-Key': newKey(), 'HX-Request': 'true' },
       body: new URLSearchParams({ paper }),
@@ -55,14 +55,21 @@ async function print(form, paper) {
 document.addEventListener('submit', (event) => {
   if (event.target.matches('[data-print]')) {
     event.preventDefault();
-    print(event.target, event.submitter?.value || 'slip');
+    print(event.target.action, event.submitter?.value || 'slip');
+  }
+});
+
+document.addEventListener('click', (event) => {
+  const button = event.target.closest('[data-papers]');
+  if (button) {
+    print(button.dataset.papers, 'slip');
   }
 });
 
 document.addEventListener('keydown', (event) => {
-  const form = event.key === 'F9' && document.querySelector('#answer [data-print]');
-  if (form) {
+  const button = event.key === 'F9' && document.querySelector('[data-papers]');
+  if (button) {
     event.preventDefault();
-    print(form, 'slip');
+    button.click();
   }
 });

@@ -1,7 +1,7 @@
 // Every change carries a key of its own, so that it is done once however often it arrives; and a
 // press that got no answer says so.
-import './register.js';
 import { newKey } from './keys.js';
+import './register.js';
 
 const body = document.body;
 

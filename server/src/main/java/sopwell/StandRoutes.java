@@ -4,7 +4,6 @@ import io.undertow.server.RoutingHandler;
 import java.security.SecureRandom;
 import java.time.InstantSource;
 import java.time.LocalDate;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
@@ -20,6 +19,7 @@ import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuWriter;
+import sopwell.till.DayReport;
 import sopwell.web.Texts;
 import sopwell.web.api.ApiContext;
 import sopwell.web.api.ApiRoutes;
@@ -77,6 +77,7 @@ final class StandRoutes {
                         () -> parser(follower.menu()),
                         this::parserOf,
                         date -> askDay(date, MixPageData::of),
+                        date -> askDay(date, StandRoutes::report),
                         this::newKey));
         ApiRoutes.add(
                 routes,
@@ -85,6 +86,7 @@ final class StandRoutes {
                         follower,
                         hub,
                         texts,
+                        settings,
                         menus,
                         this::parser,
                         menu -> MenuWriter.tree(menu.parts()).toString(),
@@ -101,11 +103,15 @@ final class StandRoutes {
         return new HtmlFrames(pages, texts.in(lang));
     }
 
-    /** A key that nobody has used or can guess. */
+    /** A key that nobody has used or can guess; in letters, so that it never looks like a card. */
     private String newKey() {
-        byte[] key = new byte[KEY_BYTES];
-        random.nextBytes(key);
-        return HexFormat.of().formatHex(key);
+        byte[] bytes = new byte[KEY_BYTES];
+        random.nextBytes(bytes);
+        StringBuilder key = new StringBuilder();
+        for (byte one : bytes) {
+            key.append((char) ('a' + (one >> 4 & 15))).append((char) ('a' + (one & 15)));
+        }
+        return key.toString();
     }
 
     /** Kept until the menu changes: building one takes longer than using it. */
@@ -116,6 +122,11 @@ final class StandRoutes {
             parser.set(known);
         }
         return known;
+    }
+
+    private static DayReport report(Stand stand) {
+        LocalDate date = stand.orders().date().orElseThrow();
+        return DayReport.of(date, stand.orders(), stand.till());
     }
 
     private Optional<CallParser> parserOf(String revision) {

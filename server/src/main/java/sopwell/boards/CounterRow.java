@@ -9,6 +9,7 @@ import sopwell.orders.OrderLine;
  *
  * @param order the order's id
  * @param version what an edit must name
+ * @param dueCents what is due on it; negative when money is due back
  * @param menuRevision the menu that the lines' words come from
  * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  * @param atToldPrice whether its prices are those of an earlier menu, as its guest was told
@@ -22,6 +23,7 @@ public record CounterRow(
         OrderStage stage,
         List<OrderLine> lines,
         long totalCents,
+        long dueCents,
         String menuRevision,
         long placedAtMs,
         boolean atToldPrice)

@@ -16,33 +16,36 @@ import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Orders;
 import sopwell.orders.Outs;
+import sopwell.till.Till;
 
 /** Draws up the boards that show whole orders: the pass and the counter. Stateless. */
 public final class OrderBoards {
     private OrderBoards() {}
 
     /** The pass: open orders, oldest first, then the last few that were handed. */
-    public static PassBoard pass(Orders orders, Kitchen kitchen, Function<String, Menu> menus) {
+    public static PassBoard pass(
+            Orders orders, Till till, Kitchen kitchen, Function<String, Menu> menus) {
         List<PassRow> rows = new ArrayList<>();
         orders.open().stream()
                 .limit(Limits.BOARD_ROWS_MAX)
-                .forEach(order -> rows.add(passRow(order, kitchen, menus)));
+                .forEach(order -> rows.add(passRow(order, till.dueCents(order), kitchen, menus)));
         int below = orders.openCount() - rows.size();
-        orders.lastHanded().forEach(order -> rows.add(passRow(order, kitchen, menus)));
+        orders.lastHanded()
+                .forEach(order -> rows.add(passRow(order, till.dueCents(order), kitchen, menus)));
         return new PassBoard(rows, below);
     }
 
     /** The counter: open orders, newest first, and what is out. */
-    public static CounterBoard counter(Orders orders, Kitchen kitchen, Outs outs) {
+    public static CounterBoard counter(Orders orders, Till till, Kitchen kitchen, Outs outs) {
         List<CounterRow> rows =
                 orders.openNewestFirst().stream()
                         .limit(Limits.BOARD_ROWS_MAX)
-                        .map(order -> counterRow(order, kitchen))
+                        .map(order -> counterRow(order, till.dueCents(order), kitchen))
                         .toList();
         return new CounterBoard(rows, orders.openCount() - rows.size(), outs.all());
     }
 
-    private static CounterRow counterRow(Order order, Kitchen kitchen) {
+    private static CounterRow counterRow(Order order, long dueCents, Kitchen kitchen) {
         return new CounterRow(
                 order.id(),
                 order.number(),
@@ -52,12 +55,14 @@ public final class OrderBoards {
                 kitchen.stage(order),
                 order.lines(),
                 order.totals().totalCents(),
+                dueCents,
                 order.menuRevision(),
                 order.takenAtMs(),
                 order.isAtToldPrice());
     }
 
-    private static PassRow passRow(Order order, Kitchen kitchen, Function<String, Menu> menus) {
+    private static PassRow passRow(
+            Order order, long dueCents, Kitchen kitchen, Function<String, Menu> menus) {
         List<PassRow.PassPart> parts =
                 kitchen.parts(order.id()).stream()
                         .sorted(Comparator.comparingInt((Part part) -> part.id().line()))
@@ -78,6 +83,7 @@ public final class OrderBoards {
                 order.toGo(),
                 stage,
                 order.lines().stream().mapToInt(OrderLine::quantity).sum(),
+                dueCents,
                 parts,
                 order.takenAtMs(),
                 wholeAtMs);

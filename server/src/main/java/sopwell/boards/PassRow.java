@@ -14,6 +14,7 @@ import sopwell.menu.LocalText;
  * @param stage how far it is; {@link OrderStage#UP} means whole, {@link OrderStage#HANDED} that it
  *     can still be brought back
  * @param pieces how many pieces it has in all
+ * @param dueCents what is due on it; negative when money is due back
  * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  * @param wholeAtMs when its last part came up, or 0
  */
@@ -24,6 +25,7 @@ public record PassRow(
         boolean toGo,
         OrderStage stage,
         int pieces,
+        long dueCents,
         List<PassPart> parts,
         long placedAtMs,
         long wholeAtMs)

@@ -14,6 +14,7 @@ import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.AdoptMenu;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.desk.StandCommand.ForTill;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
 import sopwell.kitchen.Router;
@@ -24,6 +25,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.OrderLine;
 import sopwell.orders.StandSettings;
+import sopwell.till.TillCommand;
 
 /**
  * Plays the last hour of an invented lunch into an empty log, up to now: guests order, hands make,
@@ -34,6 +36,8 @@ public final class DemoLunch {
     private static final long SEED = 20_260_107L;
     private static final int MINUTES = 64;
     private static final int RUSH_MINUTES = 5;
+    private static final String CASHIER = "Ines";
+    private static final long FLOAT_CENTS = 15_000;
 
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final PriorityQueue<Step> steps =
@@ -42,6 +46,7 @@ public final class DemoLunch {
     private final DemoCalls calls;
     private final Desk desk;
     private final CallParser parser;
+    private final DemoPayments payments;
     private final long endMs;
     private int made;
 
@@ -52,6 +57,7 @@ public final class DemoLunch {
         this.clock = new DemoClock(endMs - MINUTES * 60_000L);
         this.calls = DemoCalls.read();
         this.parser = new CallParser(menu);
+        this.payments = new DemoPayments(settings.cash(), CASHIER);
         this.desk = new Desk(log, settings, clock, events -> {});
     }
 
@@ -72,6 +78,7 @@ public final class DemoLunch {
 
     private void run(Menu menu) {
         submit("demo-menu", new AdoptMenu(menu));
+        submit("demo-till", new ForTill(new TillCommand.OpenTill(CASHIER, FLOAT_CENTS)));
         long atMs = clock.millis();
         while (atMs < endMs) {
             arrive(atMs, menu);
@@ -95,7 +102,12 @@ public final class DemoLunch {
                 submit("demo-" + made, new ForOrders(new OrderCommand.Place(name, toGo, lines)));
         answer.events().stream()
                 .filter(recorded -> recorded.event() instanceof OrderPlaced)
-                .forEach(recorded -> plan((OrderPlaced) recorded.event(), atMs, menu));
+                .forEach(
+                        recorded -> {
+                            OrderPlaced placed = (OrderPlaced) recorded.event();
+                            plan(placed, atMs, menu);
+                            payments.plan(placed, made, atMs).forEach(this::step);
+                        });
     }
 
     /** When hands will begin each part, put it up, and hand the order over. */
@@ -115,6 +127,10 @@ public final class DemoLunch {
         step(
                 wholeMs + between(10_000, 70_000),
                 new ForOrders(new OrderCommand.Hand(placed.order())));
+    }
+
+    private void step(DemoPayments.Planned planned) {
+        step(planned.atMs(), planned.command());
     }
 
     private void step(long atMs, StandCommand command) {

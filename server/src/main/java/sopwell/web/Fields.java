@@ -66,6 +66,11 @@ public final class Fields {
         return node.intValue();
     }
 
+    /** A whole number, or what is meant when the field is not there. */
+    public int number(String field, int otherwise) throws BadJson {
+        return has(field) ? number(field) : otherwise;
+    }
+
     /** Cents that must be there. */
     public long cents(String field) throws BadJson {
         JsonNode node = node(field).orElseThrow(() -> missingNumber(field));

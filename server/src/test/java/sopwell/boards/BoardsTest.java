@@ -102,7 +102,8 @@ class BoardsTest {
         Order second = script.place("fries");
         script.allUp(first);
         CounterBoard board =
-                OrderBoards.counter(stand().orders(), stand().kitchen(), stand().outs());
+                OrderBoards.counter(
+                        stand().orders(), stand().till(), stand().kitchen(), stand().outs());
         assertEquals(
                 List.of(second.number(), first.number()),
                 board.rows().stream().map(CounterRow::number).toList());
@@ -119,7 +120,8 @@ class BoardsTest {
     }
 
     private PassBoard pass() {
-        return OrderBoards.pass(stand().orders(), stand().kitchen(), stand()::menuOf);
+        return OrderBoards.pass(
+                stand().orders(), stand().till(), stand().kitchen(), stand()::menuOf);
     }
 
     private Stand stand() {

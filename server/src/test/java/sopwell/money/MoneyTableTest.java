@@ -52,11 +52,11 @@ class MoneyTableTest {
         return switch (one.what()) {
             case "tax" -> bill(given);
             case "cash" -> {
-                String[] rule = given.get(0).split(" ", -1);
+                List<String> rule = List.of(given.get(0).split(" "));
                 CashRounding rounding =
                         new CashRounding(
-                                Integer.parseInt(rule[0]),
-                                CashRounding.Tie.valueOf(rule[1].toUpperCase(Locale.ROOT)));
+                                Integer.parseInt(rule.get(0)),
+                                CashRounding.Tie.valueOf(rule.get(1).toUpperCase(Locale.ROOT)));
                 yield "" + rounding.roundCents(Long.parseLong(given.get(1)));
             }
             case "change" ->
@@ -71,13 +71,13 @@ class MoneyTableTest {
     }
 
     private static String bill(List<String> given) {
-        String[] rule = given.get(0).split(" ", -1);
+        List<String> rule = List.of(given.get(0).split(" "));
         TaxRule tax =
                 new TaxRule(
-                        Integer.parseInt(rule[0]),
-                        TaxRule.Basis.valueOf(rule[1].toUpperCase(Locale.ROOT)),
-                        Rounding.valueOf(rule[2].toUpperCase(Locale.ROOT).replace('-', '_')),
-                        rule[3].equals("in"));
+                        Integer.parseInt(rule.get(0)),
+                        TaxRule.Basis.valueOf(rule.get(1).toUpperCase(Locale.ROOT)),
+                        Rounding.valueOf(rule.get(2).toUpperCase(Locale.ROOT).replace('-', '_')),
+                        rule.get(3).equals("in"));
         List<Bill.Line> lines =
                 Stream.of(given.get(1).split(" ", -1))
                         .map(

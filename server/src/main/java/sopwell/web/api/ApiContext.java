@@ -10,6 +10,7 @@ import sopwell.desk.Follower;
 import sopwell.desk.MenuShelf;
 import sopwell.desk.Stand;
 import sopwell.menu.Menu;
+import sopwell.orders.StandSettings;
 import sopwell.web.Texts;
 import sopwell.web.live.BoardHub;
 
@@ -26,6 +27,7 @@ public record ApiContext(
         Follower follower,
         BoardHub hub,
         Texts texts,
+        StandSettings settings,
         MenuShelf menus,
         Function<Menu, CallParser> parser,
         Function<Menu, String> menuJson,

@@ -18,15 +18,18 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             OrderApi orders,
             PartApi parts,
             DayApi days,
+            TillApi till,
             OutApi outs,
             StandApi stand) {
         static Handlers of(ApiContext context) {
+            DayApi days = new DayApi(context);
             return new Handlers(
                     new Calls(context.texts()),
                     new CallApi(context),
                     new OrderApi(context),
                     new PartApi(context),
-                    new DayApi(context),
+                    days,
+                    new TillApi(context, days),
                     new OutApi(context),
                     new StandApi(context));
         }

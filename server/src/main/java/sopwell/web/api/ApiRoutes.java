@@ -23,6 +23,14 @@ public final class ApiRoutes {
                     post(
                             "/api/orders/{order}/brought-back",
                             h -> h.calls().write(h.orders()::bringBack)),
+                    post("/api/orders/{order}/discounts", h -> h.calls().write(h.till()::discount)),
+                    post("/api/orders/{order}/payments", h -> h.calls().write(h.till()::pay)),
+                    post("/api/orders/{order}/refunds", h -> h.calls().write(h.till()::refund)),
+                    get("/api/till", h -> h.calls().read(h.till()::now)),
+                    post("/api/till/opened", h -> h.calls().write(h.till()::open)),
+                    post("/api/till/paid-in", h -> h.calls().write(h.till()::payIn)),
+                    post("/api/till/paid-out", h -> h.calls().write(h.till()::payOut)),
+                    post("/api/till/closed", h -> h.calls().write(h.till()::close)),
                     post(
                             "/api/parts/{part}/started",
                             h -> h.calls().write(h.parts().move(KitchenCommand.Start::new))),
@@ -39,6 +47,7 @@ public final class ApiRoutes {
                     post("/api/days/closed", h -> h.calls().write(h.orders()::closeDay)),
                     get("/api/days/{date}/mix", h -> h.calls().read(h.days()::mix)),
                     get("/api/days/{date}/waits", h -> h.calls().read(h.days()::waits)),
+                    get("/api/days/{date}/till", h -> h.calls().read(h.till()::report)),
                     get("/api/boards/{board}", h -> h.calls().read(h.stand()::board)),
                     get("/api/outs", h -> h.calls().read(h.outs()::list)),
                     post("/api/outs", h -> h.calls().write(h.outs()::mark)),

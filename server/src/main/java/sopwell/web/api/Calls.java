@@ -7,6 +7,7 @@ import io.undertow.server.HttpHandler;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.util.Headers;
 import io.undertow.util.SameThreadExecutor;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.TimeUnit;
@@ -17,6 +18,9 @@ import java.util.regex.Pattern;
 import sopwell.Limits;
 import sopwell.desk.DeskBusy;
 import sopwell.log.LogFault;
+import sopwell.money.CardNumber;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
 import sopwell.web.Fingerprint;
 import sopwell.web.Json;
 import sopwell.web.Json.BadJson;
@@ -92,13 +96,10 @@ final class Calls {
     private void begin(HttpServerExchange exchange, byte[] body, boolean keyed, Write write) {
         T text = texts.in(Languages.of(exchange));
         try {
-            Ask ask =
-                    new Ask(
-                            exchange,
-                            keyed ? key(exchange, text) : "",
-                            Fingerprint.of(exchange, body),
-                            parse(exchange, body, text),
-                            text);
+            String key = keyed ? key(exchange, text) : "";
+            JsonNode read = parse(exchange, body, text);
+            noCard(read, "body", text);
+            Ask ask = new Ask(exchange, key, Fingerprint.of(exchange, body), read, text);
             finish(exchange, text, write.answer(ask));
         } catch (BadJson bad) {
             Reply.problem(bad.problem(text)).send(exchange);
@@ -154,6 +155,23 @@ final class Calls {
             throw new Refused(Problem.of(ProblemKind.KEY_WRONG, text, Limits.KEY_CHARS_MAX));
         }
         return bare;
+    }
+
+    /** No text of any request holds a card's number, whatever the text is for. */
+    private static void noCard(JsonNode node, String field, T text) throws Refused {
+        boolean found = node.isTextual() && CardNumber.isIn(node.textValue());
+        for (Map.Entry<String, JsonNode> inner : node.properties()) {
+            found |= CardNumber.isIn(inner.getKey());
+            noCard(inner.getValue(), inner.getKey(), text);
+        }
+        if (node.isArray()) {
+            for (JsonNode inner : node) {
+                noCard(inner, field, text);
+            }
+        }
+        if (found) {
+            throw new Refused(RefusalProblems.of(Refusal.of(Reason.CARD_NUMBER, field), text));
+        }
     }
 
     private static JsonNode parse(HttpServerExchange exchange, byte[] body, T text)

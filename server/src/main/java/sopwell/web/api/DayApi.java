@@ -65,7 +65,7 @@ final class DayApi {
                                 stand.orders(),
                                 stand.menu(),
                                 stand::menuOf),
-                (json, mix) -> mix(json, mix, lang));
+                mix -> Reply.json(200, json -> mix(json, mix, lang)));
     }
 
     CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
@@ -75,15 +75,15 @@ final class DayApi {
                 stand ->
                         DayWaits.of(
                                 stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
-                DayApi::waits);
+                waits -> Reply.json(200, json -> waits(json, waits)));
     }
 
-    private interface Writer<A> {
-        void write(JsonGenerator json, A answer) throws IOException;
-    }
-
-    private <A> CompletableFuture<Reply> ask(
-            HttpServerExchange exchange, T text, Function<Stand, A> question, Writer<A> writer)
+    /** Answers a question about the day that the path names. */
+    <A> CompletableFuture<Reply> ask(
+            HttpServerExchange exchange,
+            T text,
+            Function<Stand, A> question,
+            Function<A, Reply> reply)
             throws Refused {
         String named = Ask.path(exchange, "date");
         CompletableFuture<Optional<A>> answer =
@@ -92,9 +92,7 @@ final class DayApi {
                                 .ask(stand -> stand.orders().date().map(d -> question.apply(stand)))
                         : context.day().ask(date(named, text), question);
         return answer.thenApply(
-                found ->
-                        found.map(a -> Reply.json(200, json -> writer.write(json, a)))
-                                .orElseGet(() -> Reply.problem(noSuchDay(named, text))));
+                found -> found.map(reply).orElseGet(() -> Reply.problem(noSuchDay(named, text))));
     }
 
     private static LocalDate date(String named, T text) throws Refused {

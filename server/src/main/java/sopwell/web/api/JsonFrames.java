@@ -117,6 +117,7 @@ public final class JsonFrames implements FrameWriter {
         json.writeBooleanField("toGo", row.toGo());
         json.writeStringField("state", OrderJson.word(row.stage()));
         json.writeNumberField("pieces", row.pieces());
+        json.writeNumberField("dueCents", row.dueCents());
         OrderJson.time(json, "wholeAt", row.wholeAtMs());
         json.writeArrayFieldStart("parts");
         for (PassRow.PassPart part : row.parts()) {
@@ -141,6 +142,7 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("version", row.version());
         json.writeStringField("state", OrderJson.word(row.stage()));
         json.writeNumberField("totalCents", row.totalCents());
+        json.writeNumberField("dueCents", row.dueCents());
     }
 
     private static void head(JsonGenerator json, int number, String name, long placedAtMs)

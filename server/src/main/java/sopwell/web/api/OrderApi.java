@@ -173,8 +173,10 @@ final class OrderApi {
         OrderJson.whole(
                 json,
                 order,
-                stand.kitchen().stage(order),
-                stand.kitchen().parts(order.id()),
+                new OrderJson.Standing(
+                        stand.kitchen().stage(order),
+                        stand.kitchen().parts(order.id()),
+                        stand.till().dueCents(order)),
                 new OrderJson.Said(stand.menuOf(order.menuRevision()), lang));
     }
 

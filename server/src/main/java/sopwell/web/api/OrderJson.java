@@ -50,15 +50,15 @@ final class OrderJson {
     }
 
     /** An order with its parts, states and times. */
-    static void whole(
-            JsonGenerator json, Order order, OrderStage stage, Collection<Part> parts, Said said)
+    static void whole(JsonGenerator json, Order order, Standing standing, Said said)
             throws IOException {
         json.writeStartObject();
         head(json, order.id(), order.number(), order.name(), order.toGo());
         json.writeNumberField("version", order.version());
-        json.writeStringField("state", word(stage));
+        json.writeStringField("state", word(standing.stage()));
         lines(json, order.lines(), said.menu(), said.lang());
         totals(json, order.totals());
+        json.writeNumberField("dueCents", standing.dueCents());
         quote(json, order.quote());
         time(json, "placedAt", order.placedAtMs());
         if (order.isTakenBefore()) {
@@ -72,7 +72,7 @@ final class OrderJson {
             json.writeStringField("voidReason", order.voidReason());
         }
         json.writeArrayFieldStart("parts");
-        for (Part part : parts) {
+        for (Part part : standing.parts()) {
             part(json, part);
         }
         json.writeEndArray();
@@ -90,6 +90,13 @@ final class OrderJson {
         quote(json, quote);
         json.writeEndObject();
     }
+
+    /**
+     * How an order stands.
+     *
+     * @param dueCents what is due on it; negative when money is due back
+     */
+    record Standing(OrderStage stage, Collection<Part> parts, long dueCents) {}
 
     /** Where words come from: a menu and a language. */
     record Said(Menu menu, Lang lang) {}
@@ -156,9 +163,7 @@ final class OrderJson {
     }
 
     private static void totals(JsonGenerator json, Totals totals) throws IOException {
-        json.writeNumberField("subtotalCents", totals.subtotalCents());
-        json.writeNumberField("taxCents", totals.taxCents());
-        json.writeNumberField("totalCents", totals.totalCents());
+        MoneyJson.totals(json, totals);
     }
 
     private static void quote(JsonGenerator json, Quote quote) throws IOException {

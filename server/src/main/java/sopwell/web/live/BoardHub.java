@@ -200,12 +200,14 @@ public final class BoardHub implements AutoCloseable {
         return switch (name) {
             case PASS ->
                     new LiveBoard(
-                            name, epoch, s -> OrderBoards.pass(s.orders(), s.kitchen(), s::menuOf));
+                            name,
+                            epoch,
+                            s -> OrderBoards.pass(s.orders(), s.till(), s.kitchen(), s::menuOf));
             case COUNTER ->
                     new LiveBoard(
                             name,
                             epoch,
-                            s -> OrderBoards.counter(s.orders(), s.kitchen(), s.outs()));
+                            s -> OrderBoards.counter(s.orders(), s.till(), s.kitchen(), s.outs()));
             default -> {
                 Digits digits = new Digits();
                 yield new LiveBoard(

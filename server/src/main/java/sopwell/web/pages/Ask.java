@@ -1,6 +1,7 @@
 package sopwell.web.pages;
 
 import io.undertow.server.HttpServerExchange;
+import io.undertow.server.handlers.Cookie;
 import io.undertow.util.PathTemplateMatch;
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import sopwell.Limits;
+import sopwell.money.CardNumber;
 import sopwell.web.Fingerprint;
 
 /**
@@ -19,6 +21,7 @@ import sopwell.web.Fingerprint;
  * @param fields the form's fields; a field that was sent twice has its first value
  * @param key the idempotency key from the header, or from the form's field {@code key}, or empty
  * @param fingerprint condenses method, path and body
+ * @param cashier whose till the screen takes money for, from its cookie, or empty
  * @param partial whether a fragment is wanted rather than a page
  * @param tooLarge whether the body was larger than any form of ours, and not read to its end
  */
@@ -28,8 +31,12 @@ record Ask(
         Map<String, String> fields,
         String key,
         String fingerprint,
+        String cashier,
         boolean partial,
         boolean tooLarge) {
+    /** The cookie by which a screen remembers its cashier. */
+    static final String CASHIER = "cashier";
+
     /** A form of the counter: its call in percent escapes, a name, a reason, and small fields. */
     static final int BODY_BYTES_MAX = (int) Limits.BODY_BYTES_MAX;
 
@@ -45,6 +52,7 @@ record Ask(
                 fields,
                 key,
                 print,
+                cashier(exchange),
                 exchange.getRequestHeaders().contains("HX-Request"),
                 body.length > BODY_BYTES_MAX);
     }
@@ -57,6 +65,23 @@ record Ask(
         return fields.getOrDefault(name, "").strip();
     }
 
+    /** Whether anything in it looks like the number of a payment card; nothing takes one. */
+    boolean holdsCard() {
+        return fields.entrySet().stream()
+                        .anyMatch(
+                                field ->
+                                        CardNumber.isIn(field.getKey())
+                                                || CardNumber.isIn(field.getValue()))
+                || CardNumber.isIn(cashier);
+    }
+
+    /** What was typed, to be shown again: all but what looks like the number of a card. */
+    Map<String, String> shown() {
+        Map<String, String> shown = new HashMap<>(fields);
+        shown.values().removeIf(CardNumber::isIn);
+        return shown;
+    }
+
     boolean hasKey() {
         return !key.isBlank() && key.length() <= Limits.KEY_CHARS_MAX;
     }
@@ -67,6 +92,12 @@ record Ask(
         }
         InputStream in = exchange.getInputStream();
         return in.readNBytes(BODY_BYTES_MAX + 1);
+    }
+
+    private static String cashier(HttpServerExchange exchange) {
+        Cookie cookie = exchange.getRequestCookie(CASHIER);
+        String cashier = cookie == null ? "" : decoded(cookie.getValue());
+        return cashier.length() > Limits.NAME_CHARS_MAX ? "" : cashier.strip();
     }
 
     /** The address's query, and over it what its path names. */

@@ -36,6 +36,8 @@ public final class Assets {
                     "css/paper.css",
                     "css/outbox.css",
                     "css/home.css",
+                    "css/pay.css",
+                    "css/till.css",
                     "css/mix.css",
                     "js/server-clock.js",
                     "js/send.js",
@@ -46,6 +48,8 @@ public final class Assets {
                     "js/board-keys.js",
                     "js/call-line.js",
                     "js/word-board.js",
+                    "js/pay.js",
+                    "js/count.js",
                     "js/outs.js",
                     "js/keys.js",
                     "js/again.js",
@@ -59,6 +63,7 @@ public final class Assets {
                     "js/outbox.js",
                     "js/outbox-view.js",
                     "js/place.js",
+                    "js/pay-away.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 

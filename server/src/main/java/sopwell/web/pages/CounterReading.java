@@ -9,6 +9,7 @@ import sopwell.counter.CallViews;
 import sopwell.desk.Stand;
 import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
+import sopwell.money.CardNumber;
 import sopwell.orders.Asked;
 import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
@@ -32,6 +33,9 @@ final class CounterReading {
      */
     CallView view(String text, String edited, boolean pressed, T t)
             throws PageHandling.Interrupted {
+        if (CardNumber.isIn(text)) {
+            return CallViews.withCard(t.phrases());
+        }
         CallParser parser = context.parser().get();
         Reading reading = parser.read(text);
         CallViews views = new CallViews(parser, t.phrases(), context.settings().tax());

@@ -49,7 +49,7 @@ final class CounterRoutes {
 
     void add(RoutingHandler routes) {
         routes.get("/counter", handling.handler(this::counter));
-        routes.post("/counter/reading", handling.handler(this::reading));
+        routes.post("/counter/reading", handling.mindful(this::reading));
         routes.post("/counter/orders", handling.handler(this::place));
         routes.get("/counter/orders/{order}/edit", handling.handler(this::edit));
         routes.post("/counter/orders/{order}/changes", handling.handler(this::change));

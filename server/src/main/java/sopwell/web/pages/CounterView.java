@@ -52,6 +52,17 @@ public record CounterView(T t, Menu menu, ZoneId zone) {
         return row.lines().stream().map(this::line).collect(Collectors.joining(", "));
     }
 
+    /** What is due on an order that is not settled. */
+    public String owed(CounterRow row) {
+        return owed(t, row.dueCents());
+    }
+
+    static String owed(T t, long dueCents) {
+        return dueCents > 0
+                ? t.of("owed.unpaid", t.money(dueCents))
+                : t.of("owed.back", t.money(-dueCents));
+    }
+
     private String line(OrderLine line) {
         String id = line.selection().item();
         String name = menu.hasItem(id) ? t.local(menu.item(id).name()) : id;

@@ -15,6 +15,8 @@ import java.util.logging.Logger;
 import sopwell.Limits;
 import sopwell.desk.DeskBusy;
 import sopwell.log.LogFault;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
 import sopwell.web.Reply;
 import sopwell.web.T;
 
@@ -53,7 +55,23 @@ final class PageHandling {
     }
 
     HttpHandler handler(Page page) {
+        return new BlockingHandler(
+                exchange ->
+                        handle(exchange, ask -> ask.holdsCard() ? card(ask) : page.answer(ask)));
+    }
+
+    /** A handler that minds card numbers itself, because a sentence alone would be no answer. */
+    HttpHandler mindful(Page page) {
         return new BlockingHandler(exchange -> handle(exchange, page));
+    }
+
+    private Reply card(Ask ask) {
+        return sentence(422, cardSentence(ask.screen().t()), ask);
+    }
+
+    /** What is said to a text with a card's number in it. */
+    static String cardSentence(T t) {
+        return t.sentence(Refusal.of(Reason.CARD_NUMBER, "text"));
     }
 
     /** What a future comes to, unless that takes too long. */

@@ -92,6 +92,11 @@ public record PassView(T t) {
         return word.tone() == CellWord.Tone.NO ? t.get("board.no") + " " + text : text;
     }
 
+    /** What is due on an order that is not settled. */
+    public String owed(PassRow row) {
+        return CounterView.owed(t, row.dueCents());
+    }
+
     /** How many pieces an order has. */
     public String pieces(PassRow row) {
         return row.pieces() == 1 ? t.get("pass.piece") : t.of("pass.pieces", row.pieces());

@@ -19,6 +19,9 @@ final class Prepared {
         if (path.equals("/api/days/closed")) {
             closeAll();
         }
+        if (path.startsWith("/api/till/")) {
+            till(path);
+        }
         if (path.equals("/api/outs/back")) {
             done("/api/outs", "{\"out\": \"option:provolone\"}");
         }
@@ -39,10 +42,28 @@ final class Prepared {
         if (path.endsWith("/handed") || path.endsWith("/brought-back")) {
             allUp(id);
         }
+        if (path.endsWith("/refunds")) {
+            done("/api/orders/" + id + "/payments", "{\"means\": \"cash\"}");
+        }
         if (path.endsWith("/brought-back")) {
             done("/api/orders/" + id + "/handed", "");
         }
         return id;
+    }
+
+    /** Ana's till is open, unless it is to be opened. */
+    private void till(String path) {
+        closeTills();
+        if (!path.endsWith("/opened")) {
+            done("/api/till/opened", "{\"cashier\": \"Ana\", \"floatCents\": 10000}");
+        }
+    }
+
+    private void closeTills() {
+        for (JsonNode till : stand.get("/api/till").json().path("open")) {
+            String cashier = till.path("cashier").textValue();
+            done("/api/till/closed", "{\"cashier\": \"" + cashier + "\", \"counts\": []}");
+        }
     }
 
     private String part(String path) {
@@ -59,6 +80,7 @@ final class Prepared {
     }
 
     private void closeAll() {
+        closeTills();
         for (JsonNode order : stand.get("/api/orders?open=true").json().path("orders")) {
             String id = order.path("order").textValue();
             done("/api/orders/" + id + "/voids", "{\"reason\": \"the day ends\"}");

@@ -10,6 +10,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.Replay;
 import sopwell.desk.Script;
+import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
@@ -34,6 +36,7 @@ import sopwell.orders.StandSettings;
 import sopwell.storage.MemoryLog;
 import sopwell.storage.MenuReader;
 import sopwell.storage.StandFile;
+import sopwell.till.DayReport;
 import sopwell.web.Server;
 import sopwell.web.Texts;
 import sopwell.web.api.JsonFrames;
@@ -77,6 +80,9 @@ public final class PageStand implements AutoCloseable {
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(MixPageData::of)),
+                        date ->
+                                CompletableFuture.completedFuture(
+                                        Replay.day(log, settings, date).map(PageStand::report)),
                         () -> "form-" + keys.incrementAndGet());
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
@@ -90,6 +96,11 @@ public final class PageStand implements AutoCloseable {
                         new JsonFrames(),
                         html);
         server.start();
+    }
+
+    private static DayReport report(Stand stand) {
+        LocalDate date = stand.orders().date().orElseThrow();
+        return DayReport.of(date, stand.orders(), stand.till());
     }
 
     /** The demo's menu. */
@@ -132,9 +143,9 @@ public final class PageStand implements AutoCloseable {
                 .orElseThrow();
     }
 
-    /** What its clock says, in milliseconds, as a form's field. */
-    String nowMs() {
-        return Long.toString(now.get().toEpochMilli());
+    /** What its clock says, in seconds, as a form's field. */
+    String nowSeconds() {
+        return Long.toString(now.get().getEpochSecond());
     }
 
     void change(String order, String call) {

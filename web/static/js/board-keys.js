@@ -1,32 +1,69 @@
 // A cheap number pad works the board: digit = the row's main key, "." and a digit = start,
-// 0 = bring back what went up last.
+// "+" and a digit = ask the counter, 0 = bring back what went up last.
+import { ask, isAsking, startAsking, stopAsking } from './board-ask.js';
+
 const ARMED_MS = 4000;
+const SAID_MS = 4000;
 
 const board = document.querySelector('[data-board]');
-const armedNote = document.getElementById('armed');
-let armed = 0;
+const note = document.getElementById('armed');
+let armed = '';
+let timer = 0;
 
-function arm() {
-  clearTimeout(armed);
-  armed = setTimeout(disarm, ARMED_MS);
-  if (armedNote) {
-    armedNote.hidden = false;
-  }
+function say(text, ms) {
+  clearTimeout(timer);
+  note.textContent = text;
+  note.hidden = text === '';
+  timer = text ? setTimeout(disarm, ms) : 0;
+}
+
+function arm(what) {
+  armed = what;
+  say(note.dataset[what], ARMED_MS);
 }
 
 function disarm() {
-  clearTimeout(armed);
-  armed = 0;
-  if (armedNote) {
-    armedNote.hidden = true;
+  armed = '';
+  say('', 0);
+}
+
+function begin(row) {
+  const start = row.querySelector('[data-act="start"]');
+  const number = row.querySelector('.number').textContent;
+  if (start) {
+    start.click();
+  } else {
+    const why = row.classList.contains('unseen') ? 'unseen' : 'begun';
+    say(note.dataset[why].replace('%', number), SAID_MS);
   }
 }
 
 function press(digit) {
+  if (isAsking()) {
+    ask(digit);
+    return;
+  }
   const row = board.querySelector(`[data-digit="${digit}"]:not([hidden])`);
-  const act = armed ? 'start' : 'main';
+  const wanted = armed;
   disarm();
-  row?.querySelector(`[data-act="${act}"]`)?.click();
+  if (!row) {
+    say(wanted ? note.dataset.absent.replace('%', digit) : '', SAID_MS);
+  } else if (wanted === 'start') {
+    begin(row);
+  } else if (wanted === 'ask') {
+    startAsking(row);
+  } else {
+    row.querySelector('[data-act="main"]')?.click();
+  }
+}
+
+function askOrNot() {
+  if (isAsking() || armed === 'ask') {
+    stopAsking();
+    disarm();
+  } else {
+    arm('ask');
+  }
 }
 
 document.addEventListener('keydown', (event) => {
@@ -35,7 +72,9 @@ document.addEventListener('keydown', (event) => {
     return;
   }
   if (event.key === '.' || event.key === ',' || event.code === 'NumpadDecimal') {
-    arm();
+    arm('start');
+  } else if (event.key === '+' && board.classList.contains('station')) {
+    askOrNot();
   } else if (event.key === '0') {
     disarm();
     board.querySelector('.back-last')?.click();
@@ -43,6 +82,7 @@ document.addEventListener('keydown', (event) => {
     press(event.key);
   } else if (event.key === 'Escape') {
     disarm();
+    stopAsking();
   } else {
     return;
   }

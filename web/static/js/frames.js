@@ -67,10 +67,11 @@ function rowsInOrder(board, frame) {
   return { lists, wanted, missing, fresh };
 }
 
-function replaceParts(board, frame) {
+function replaceParts(frame) {
   for (const part of frame.querySelectorAll('[data-part]')) {
     const old = document.getElementById(part.id);
-    if (old && board.contains(old)) {
+    const same = old && part.dataset.same && part.dataset.same === old.dataset.same;
+    if (old && !same) {
       const fresh = document.importNode(part, true);
       old.replaceWith(fresh);
       htmx.process(fresh);
@@ -95,7 +96,7 @@ export function show(board, frame) {
   for (const row of fresh.values()) {
     htmx.process(row);
   }
-  replaceParts(board, frame);
+  replaceParts(frame);
   board.dataset.epoch = frame.dataset.epoch;
   board.dataset.seq = frame.dataset.seq;
   board.dataset.menu = frame.dataset.menu || '';

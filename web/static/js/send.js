@@ -29,6 +29,9 @@ for (const failed of ['htmx:sendError', 'htmx:timeout']) {
 // A sentence on a board's message line goes by itself; what it was about stands in the rows.
 let fading = 0;
 body.addEventListener('htmx:afterSwap', (event) => {
+  if (event.detail.target?.id === 'void-said') {
+    event.detail.target.scrollIntoView({ block: 'nearest' });
+  }
   if (event.detail.target?.id === 'said') {
     clearTimeout(fading);
     fading = setTimeout(() => say(event.detail.target, ''), 8000);

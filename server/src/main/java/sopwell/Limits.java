@@ -40,6 +40,15 @@ public final class Limits {
     /** A reason for a void or a change, in characters. */
     public static final int REASON_CHARS_MAX = 200;
 
+    /** A question from a station, or the answer to it, in characters: one line on a board. */
+    public static final int QUERY_CHARS_MAX = 80;
+
+    /** Open queries that the counter is shown; the others wait their turn. */
+    public static final int COUNTER_QUERIES_MAX = 40;
+
+    /** Versions of one order that are remembered, to say what was changed meanwhile. */
+    public static final int ORDER_VERSIONS_MAX = 20;
+
     /** The highest order number a stand may set as its last before starting over at 1. */
     public static final int ORDER_NUMBER_MAX = 9_999_999;
 

@@ -35,14 +35,19 @@ public final class OrderBoards {
         return new PassBoard(rows, below);
     }
 
-    /** The counter: open orders, newest first, and what is out. */
-    public static CounterBoard counter(Orders orders, Till till, Kitchen kitchen, Outs outs) {
+    /** The counter: open orders, newest first, what is out, and what stations ask. */
+    public static CounterBoard counter(
+            Orders orders, Till till, Kitchen kitchen, Outs outs, Function<String, Menu> menus) {
         List<CounterRow> rows =
                 orders.openNewestFirst().stream()
                         .limit(Limits.BOARD_ROWS_MAX)
                         .map(order -> counterRow(order, till.dueCents(order), kitchen))
                         .toList();
-        return new CounterBoard(rows, orders.openCount() - rows.size(), outs.all());
+        return new CounterBoard(
+                rows,
+                orders.openCount() - rows.size(),
+                outs.all(),
+                CounterQueries.of(orders, kitchen, menus));
     }
 
     private static CounterRow counterRow(Order order, long dueCents, Kitchen kitchen) {
@@ -66,7 +71,7 @@ public final class OrderBoards {
         List<PassRow.PassPart> parts =
                 kitchen.parts(order.id()).stream()
                         .sorted(Comparator.comparingInt((Part part) -> part.id().line()))
-                        .map(part -> passPart(part, menus))
+                        .map(part -> passPart(kitchen, part, menus))
                         .toList();
         OrderStage stage = kitchen.stage(order);
         boolean whole = stage == OrderStage.UP || stage == OrderStage.HANDED;
@@ -89,7 +94,8 @@ public final class OrderBoards {
                 wholeAtMs);
     }
 
-    private static PassRow.PassPart passPart(Part part, Function<String, Menu> menus) {
+    private static PassRow.PassPart passPart(
+            Kitchen kitchen, Part part, Function<String, Menu> menus) {
         Menu menu = menus.apply(part.making().menuRevision());
         List<CellWord> words = new ArrayList<>();
         for (Cell cell : Cells.of(menu, part.making(), part.id().station())) {
@@ -107,7 +113,8 @@ public final class OrderBoards {
                 words,
                 part.state(),
                 part.isDone(),
-                part.cancelled());
+                part.cancelled(),
+                kitchen.queries().openOn(part.id()).isPresent());
     }
 
     private static sopwell.menu.LocalText itemName(Menu menu, Part part) {

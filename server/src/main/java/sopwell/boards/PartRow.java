@@ -1,6 +1,7 @@
 package sopwell.boards;
 
 import java.util.List;
+import java.util.Optional;
 import sopwell.kitchen.PartId;
 import sopwell.menu.LocalText;
 
@@ -17,6 +18,7 @@ import sopwell.menu.LocalText;
  * @param started whether work has begun
  * @param unseen whether the station must say "seen"
  * @param cancelled whether it was taken off the order
+ * @param query what the station has asked and not been answered, or not seen the answer to
  * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  */
 public record PartRow(
@@ -31,6 +33,7 @@ public record PartRow(
         boolean started,
         boolean unseen,
         boolean cancelled,
+        Optional<RowQuery> query,
         long placedAtMs)
         implements Row {
     public PartRow {

@@ -41,6 +41,7 @@ public record PassRow(
      * @param words what departs from the house's way, and refusals
      * @param done made, with nothing unseen
      * @param cancelled taken off the order after it was begun
+     * @param asked its station waits for an answer from the counter
      */
     public record PassPart(
             PartId part,
@@ -50,7 +51,8 @@ public record PassRow(
             List<CellWord> words,
             PartState state,
             boolean done,
-            boolean cancelled) {
+            boolean cancelled,
+            boolean asked) {
         public PassPart {
             words = List.copyOf(words);
         }

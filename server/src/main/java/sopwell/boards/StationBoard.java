@@ -1,7 +1,9 @@
 package sopwell.boards;
 
 import java.util.List;
+import java.util.Optional;
 import sopwell.menu.LocalText;
+import sopwell.orders.Quote;
 
 /**
  * What a station's screen shows, oldest first. Immutable.
@@ -10,6 +12,8 @@ import sopwell.menu.LocalText;
  * @param builds whether it is a build board with columns in assembly order, or a plain list
  * @param columns in assembly order
  * @param below rows that did not fit
+ * @param quote the wait that a guest who orders the house's own thing now is told; empty where the
+ *     station has no part in that
  */
 public record StationBoard(
         String station,
@@ -17,7 +21,8 @@ public record StationBoard(
         boolean builds,
         List<Column> columns,
         List<PartRow> rows,
-        int below)
+        int below,
+        Optional<Quote> quote)
         implements Board {
     public StationBoard {
         columns = List.copyOf(columns);

@@ -17,6 +17,8 @@ import sopwell.kitchen.Making;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.PartId;
 import sopwell.kitchen.PartState;
+import sopwell.kitchen.Query;
+import sopwell.kitchen.WaitQuote;
 import sopwell.menu.Menu;
 import sopwell.menu.Station;
 import sopwell.menu.Step;
@@ -45,7 +47,7 @@ public final class StationBoards {
         Map<PartId, Integer> keys = digits.give(shown.stream().map(Part::id).toList());
         List<PartRow> rows = new ArrayList<>();
         for (Part part : shown) {
-            rows.add(row(part, keys.get(part.id()), steps, menus));
+            rows.add(row(kitchen, part, keys.get(part.id()), steps, menus));
         }
         List<Column> columns = steps.stream().map(step -> column(step, rows)).toList();
         return new StationBoard(
@@ -54,11 +56,12 @@ public final class StationBoards {
                 station.builds(),
                 columns,
                 rows,
-                inSight.size() - shown.size());
+                inSight.size() - shown.size(),
+                WaitQuote.now(kitchen, menu, station.id()));
     }
 
     private static PartRow row(
-            Part part, int digit, List<Step> steps, Function<String, Menu> menus) {
+            Kitchen kitchen, Part part, int digit, List<Step> steps, Function<String, Menu> menus) {
         Making now = part.making();
         Menu menu = menus.apply(now.menuRevision());
         Map<String, Cell> cells = cells(menu, now, part.id().station());
@@ -66,9 +69,11 @@ public final class StationBoards {
         Map<String, Cell> before =
                 old.map(m -> cells(menus.apply(m.menuRevision()), m, part.id().station()))
                         .orElse(cells);
+        Optional<RowQuery> query = RowQuery.of(kitchen, part, menus);
         List<StepCell> row = new ArrayList<>();
         for (Step step : steps) {
-            row.add(cell(step.id(), cells.get(step.id()), before.get(step.id())));
+            boolean asked = query.isPresent() && isAbout(query.get().query(), step, menu);
+            row.add(cell(step.id(), cells.get(step.id()), before.get(step.id()), asked));
         }
         int quantityBefore = old.map(Making::quantity).filter(q -> q != now.quantity()).orElse(0);
         return new PartRow(
@@ -81,16 +86,24 @@ public final class StationBoards {
                 menu.item(now.selection().item()).name(),
                 row,
                 part.state() != PartState.WAITING,
-                part.isUnseen(),
+                kitchen.isUnseen(part),
                 part.cancelled(),
+                query,
                 part.placedAtMs());
     }
 
-    private static StepCell cell(String step, Cell now, Cell before) {
+    private static boolean isAbout(Query query, Step step, Menu menu) {
+        return query.isOpen()
+                && query.question().options().stream()
+                        .filter(menu::hasOption)
+                        .anyMatch(option -> step.showsGroup(menu.groupOf(option).id()));
+    }
+
+    private static StepCell cell(String step, Cell now, Cell before, boolean asked) {
         List<CellWord> words = now == null ? List.of() : now.words();
         List<CellWord> old = before == null ? List.of() : before.words();
         boolean changed = !words.equals(old);
-        return new StepCell(step, now != null, words, changed, changed ? old : List.of());
+        return new StepCell(step, now != null, words, changed, changed ? old : List.of(), asked);
     }
 
     private static Map<String, Cell> cells(Menu menu, Making making, String station) {

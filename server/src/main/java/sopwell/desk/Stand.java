@@ -7,6 +7,7 @@ import java.util.Optional;
 import sopwell.Check;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.WaitQuote;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
@@ -61,6 +62,8 @@ public final class Stand {
             kitchen.apply(orderEvent, order, recorded.atMs());
         } else if (event instanceof KitchenEvent kitchenEvent) {
             kitchen.apply(kitchenEvent, recorded.atMs());
+        } else if (event instanceof QueryEvent queryEvent) {
+            kitchen.apply(queryEvent, recorded.atMs());
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
         } else if (event instanceof PaperEvent paperEvent) {

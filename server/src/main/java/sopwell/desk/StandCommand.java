@@ -1,6 +1,7 @@
 package sopwell.desk;
 
 import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.QueryCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
@@ -13,6 +14,7 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        QUERY,
         OUT,
         TILL,
         PAPER,
@@ -35,6 +37,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.KITCHEN;
+        }
+    }
+
+    /** Something that a station and the counter ask of each other. */
+    record ForQueries(QueryCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.QUERY;
         }
     }
 

@@ -1,12 +1,17 @@
 package sopwell.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sopwell.kitchen.KitchenRules;
+import sopwell.kitchen.QueryRules;
+import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.orders.Decision;
+import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OrderEvent.OrderChanged;
 import sopwell.orders.OrderRules;
 import sopwell.orders.OutRules;
 import sopwell.orders.PaperRules;
@@ -25,6 +30,12 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForKitchen) command).command());
+            case QUERY ->
+                    QueryRules.decide(
+                            stand.kitchen(),
+                            stand.orders(),
+                            ((StandCommand.ForQueries) command).command(),
+                            stand.deciding(nowMs));
             case OUT ->
                     OutRules.decide(
                             stand.outs(),
@@ -49,6 +60,9 @@ final class StandRules {
 
     private static Decision orders(Stand stand, OrderCommand command, long nowMs) {
         Decision decision = OrderRules.decide(stand.orders(), command, stand.deciding(nowMs));
+        if (command.kind() == OrderCommand.Kind.CHANGE && !decision.isRefused()) {
+            return withAnswers(stand, decision);
+        }
         if (command.kind() == OrderCommand.Kind.CLOSE_DAY && !decision.isRefused()) {
             Optional<Refusal> stillOpen = TillRules.stillOpen(stand.till());
             return stillOpen.isPresent() ? new Decision(List.of(), stillOpen) : decision;
@@ -60,6 +74,18 @@ final class StandRules {
         Optional<Refusal> notWhole =
                 KitchenRules.notWhole(stand.kitchen(), stand.orders().find(id).orElseThrow());
         return notWhole.isPresent() ? new Decision(List.of(), notWhole) : decision;
+    }
+
+    /** Whoever edits what a station has asked about has answered. */
+    private static Decision withAnswers(Stand stand, Decision decision) {
+        List<Event> events = new ArrayList<>(decision.events());
+        for (Event event : decision.events()) {
+            if (event instanceof OrderChanged changed) {
+                Order before = stand.orders().find(changed.order()).orElseThrow();
+                events.addAll(QueryRules.answeredBy(stand.kitchen(), before, changed));
+            }
+        }
+        return new Decision(events, Optional.empty());
     }
 
     private static Decision adopt(Stand stand, Menu menu) {

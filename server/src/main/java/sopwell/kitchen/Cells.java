@@ -2,6 +2,7 @@ package sopwell.kitchen;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +31,22 @@ public final class Cells {
             cells.add(new Cell(step.id(), words(menu, step, making)));
         }
         return cells;
+    }
+
+    /** The modifier groups that a station works with on a making, in order of assembly. */
+    public static List<Group> groups(Menu menu, Making making, String station) {
+        Item item = menu.item(making.selection().item());
+        Set<Group> groups = new LinkedHashSet<>();
+        for (String id : item.steps()) {
+            Step step = menu.step(id);
+            for (Step.Show show : step.shows()) {
+                boolean here = step.station().equals(station) && show.what() == Step.What.GROUP;
+                if (here && item.groups().contains(show.group())) {
+                    groups.add(menu.group(show.group()));
+                }
+            }
+        }
+        return List.copyOf(groups);
     }
 
     /** What a selection says of one group: its choice, then its refusals. */

@@ -35,6 +35,8 @@ public final class Kitchen {
     private final Map<String, TreeMap<PartId, Part>> inSight = new HashMap<>();
     private final Map<String, Deque<PartId>> lastUp = new HashMap<>();
     private final Map<String, Long> backlogSeconds = new HashMap<>();
+    private final Queries queries = new Queries();
+    private final LateEdits lateEdits = new LateEdits();
     private final Function<String, Menu> menus;
 
     /**
@@ -53,8 +55,17 @@ public final class Kitchen {
      */
     public void apply(OrderEvent event, Optional<Order> order, long atMs) {
         switch (event.kind()) {
-            case DAY_OPENED, DAY_CLOSED -> leaveDay();
-            case PLACED, CHANGED -> refit(order.orElseThrow(), atMs);
+            case DAY_OPENED -> {
+                leaveDay();
+                queries.begin(((OrderEvent.DayOpened) event).date());
+                lateEdits.begin(((OrderEvent.DayOpened) event).date());
+            }
+            case DAY_CLOSED -> {
+                leaveDay();
+                queries.lapseAll(atMs);
+            }
+            case PLACED -> refit(order.orElseThrow(), atMs);
+            case CHANGED -> lateEdits.changed(refit(order.orElseThrow(), atMs));
             case TOLD -> {
                 Order told = order.orElseThrow();
                 List<Part> parts = List.copyOf(parts(told.id()));
@@ -62,8 +73,11 @@ public final class Kitchen {
             }
             case VOIDED -> {
                 Order voided = order.orElseThrow();
-                List<PartId> ids = List.copyOf(partsOf(voided.id()).keySet());
-                ids.forEach(id -> withdraw(voided.id(), id));
+                boolean late = false;
+                for (PartId id : List.copyOf(partsOf(voided.id()).keySet())) {
+                    late |= withdraw(voided.id(), id, atMs);
+                }
+                lateEdits.voided(late);
             }
             case DISCOUNTED, HANDED, BROUGHT_BACK -> {}
         }
@@ -77,10 +91,12 @@ public final class Kitchen {
             case STARTED -> put(part.started(atMs));
             case UP -> {
                 put(part.up(atMs));
+                queries.lapse(part.id(), atMs);
                 rememberUp(part.id());
             }
             case BROUGHT_BACK -> put(part.broughtBack());
             case SEEN -> {
+                queries.seen(part.id());
                 if (part.cancelled()) {
                     drop(part);
                 } else {
@@ -88,6 +104,26 @@ public final class Kitchen {
                 }
             }
         }
+    }
+
+    /** Takes in what was asked or answered; never refuses. */
+    public void apply(QueryEvent event, long atMs) {
+        queries.apply(event, atMs);
+    }
+
+    /** What stations have asked the counter. */
+    public Queries queries() {
+        return queries;
+    }
+
+    /** How many edits came late. */
+    public LateEdits lateEdits() {
+        return lateEdits;
+    }
+
+    /** Whether a part's station has something to say "seen" to: a change, or an answer. */
+    public boolean isUnseen(Part part) {
+        return part.isUnseen() || queries.hasUnseenAnswer(part.id());
     }
 
     public Optional<Part> find(PartId id) {
@@ -146,25 +182,32 @@ public final class Kitchen {
         lastUp.clear();
     }
 
-    private void refit(Order order, long atMs) {
+    /** Answers whether something was altered that was begun already. */
+    private boolean refit(Order order, long atMs) {
         Map<PartId, Making> wanted = wanted(order);
+        boolean late = false;
         for (PartId id : List.copyOf(partsOf(order.id()).keySet())) {
             if (!wanted.containsKey(id)) {
-                withdraw(order.id(), id);
+                late |= withdraw(order.id(), id, atMs);
             }
         }
-        wanted.forEach((id, making) -> refit(order, id, making, atMs));
+        for (Map.Entry<PartId, Making> entry : wanted.entrySet()) {
+            late |= refit(order, entry.getKey(), entry.getValue(), atMs);
+        }
+        return late;
     }
 
-    private void refit(Order order, PartId id, Making making, long atMs) {
+    private boolean refit(Order order, PartId id, Making making, long atMs) {
         Part old = partsOf(order.id()).get(id);
         if (old == null) {
             put(Part.fresh(id, order.number(), order.name(), making, atMs));
         } else if (old.cancelled() || !looksAlike(old.making(), making, id.station())) {
             put(old.changed(making, order.name()));
+            return old.state() != PartState.WAITING;
         } else {
             put(old.remade(making, order.name()));
         }
+        return false;
     }
 
     private Map<PartId, Making> wanted(Order order) {
@@ -192,16 +235,19 @@ public final class Kitchen {
                         .equals(Cells.of(menu(other.menuRevision()), other, station));
     }
 
-    private void withdraw(String order, PartId id) {
+    /** Answers whether the part was begun already. */
+    private boolean withdraw(String order, PartId id, long atMs) {
         Part part = partsOf(order).get(id);
         if (part.cancelled()) {
-            return;
+            return false;
         }
+        queries.lapse(id, atMs);
         if (part.state() == PartState.WAITING) {
             drop(part);
-        } else {
-            put(part.cancelledNow());
+            return false;
         }
+        put(part.cancelledNow());
+        return true;
     }
 
     private void put(Part part) {

@@ -70,7 +70,7 @@ public final class KitchenRules {
         if (part.state() == PartState.UP) {
             return Decision.refused(Reason.ALREADY_UP);
         }
-        if (part.isUnseen()) {
+        if (kitchen.isUnseen(part)) {
             return Decision.refused(Reason.CHANGE_UNSEEN);
         }
         return Decision.accepted(new KitchenEvent.PartUp(id));
@@ -109,12 +109,13 @@ public final class KitchenRules {
         if (!orders.isDayOpen()) {
             return Decision.refused(Reason.DAY_CLOSED);
         }
-        return part.get().isUnseen()
+        return kitchen.isUnseen(part.get())
                 ? Decision.accepted(new KitchenEvent.PartSeen(id))
                 : Decision.refused(Reason.NOTHING_TO_SEE);
     }
 
-    private static Decision closed(Kitchen kitchen, Orders orders, PartId id) {
+    /** Whether nothing can be done with a part any more; accepted when something can. */
+    static Decision closed(Kitchen kitchen, Orders orders, PartId id) {
         Optional<Order> order = orders.find(id.order());
         if (order.isEmpty() || kitchen.find(id).isEmpty()) {
             return Decision.refused(Reason.UNKNOWN_PART, id);

@@ -3,8 +3,13 @@ package sopwell.kitchen;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sopwell.menu.Menu;
+import sopwell.menu.Selection;
 import sopwell.menu.Station;
+import sopwell.menu.Wish;
+import sopwell.menu.Wishes;
+import sopwell.orders.Asked;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Quote;
 
@@ -19,6 +24,25 @@ public final class WaitQuote {
     private static final int STEP_SECONDS = 30;
 
     private WaitQuote() {}
+
+    /**
+     * The wait that a guest is told who orders one of the house's own thing, the first on the menu,
+     * now; empty when a station has no part in that, or the menu asks for choices to be made.
+     */
+    public static Optional<Quote> now(Kitchen kitchen, Menu menu, String station) {
+        Wish wish = new Wish(menu.items().get(0).id(), "", List.of(), List.of(), List.of());
+        if (Wishes.fault(menu, wish).isPresent()) {
+            return Optional.empty();
+        }
+        Selection house = Wishes.select(menu, wish);
+        return Router.stations(menu, house).contains(station)
+                ? Optional.of(
+                        quote(
+                                kitchen,
+                                menu,
+                                List.of(OrderLine.priced(menu, 1, new Asked(1, house)))))
+                : Optional.empty();
+    }
 
     /** The wait for an order of these lines placed now. */
     public static Quote quote(Kitchen kitchen, Menu menu, List<OrderLine> lines) {

@@ -22,7 +22,13 @@ final class Edits {
     static List<OrderLine> fit(Menu menu, List<OrderLine> old, int linesEver, List<Asked> asked) {
         OrderLine[] kept = new OrderLine[asked.size()];
         List<OrderLine> left = new ArrayList<>(old);
-        pair(asked, kept, left, (a, o) -> sameMake(a, o) && a.quantity() == o.quantity());
+        for (int i = 0; i < Math.min(kept.length, old.size()); i++) {
+            if (isSame(asked.get(i), old.get(i))) {
+                kept[i] = old.get(i);
+                left.remove(old.get(i));
+            }
+        }
+        pair(asked, kept, left, Edits::isSame);
         pair(asked, kept, left, Edits::sameMake);
         pair(asked, kept, left, (a, o) -> a.selection().item().equals(o.selection().item()));
         int next = linesEver;
@@ -38,6 +44,10 @@ final class Edits {
                             : OrderLine.priced(menu, number, line);
         }
         return Arrays.asList(fitted);
+    }
+
+    private static boolean isSame(Asked asked, OrderLine old) {
+        return sameMake(asked, old) && asked.quantity() == old.quantity();
     }
 
     private static boolean sameMake(Asked asked, OrderLine old) {

@@ -24,6 +24,7 @@ public final class Orders {
     private final Map<Integer, Order> openByNumber = new HashMap<>();
     private final TreeMap<String, Order> open = new TreeMap<>(BY_AGE);
     private final Deque<String> lastHanded = new ArrayDeque<>();
+    private final Map<String, Deque<Order>> earlier = new HashMap<>();
     private LocalDate date;
     private boolean dayOpen;
     private long cutAtMs;
@@ -42,10 +43,12 @@ public final class Orders {
             }
             case CHANGED -> {
                 OrderEvent.OrderChanged changed = (OrderEvent.OrderChanged) event;
+                remember(get(changed.order()));
                 put(get(changed.order()).changed(changed));
             }
             case DISCOUNTED -> {
                 OrderEvent.OrderDiscounted less = (OrderEvent.OrderDiscounted) event;
+                remember(get(less.order()));
                 put(get(less.order()).discounted(less));
             }
             case VOIDED -> {
@@ -107,6 +110,15 @@ public final class Orders {
         return Optional.ofNullable(orders.get(id));
     }
 
+    /** What became of an order since a version of it, unless that is longer ago than is kept. */
+    public Optional<Meanwhile> since(String id, int version) {
+        Order now = orders.get(id);
+        return earlier.getOrDefault(id, new ArrayDeque<>()).stream()
+                .filter(order -> order.version() == version)
+                .findFirst()
+                .map(seen -> Meanwhile.between(seen, now));
+    }
+
     /** The open order that has this number now. */
     public Optional<Order> findOpen(int number) {
         return Optional.ofNullable(openByNumber.get(number));
@@ -135,6 +147,7 @@ public final class Orders {
         Check.that(!dayOpen, "a day opens only when none is open");
         if (!opened.date().equals(date)) {
             orders.clear();
+            earlier.clear();
         }
         openByNumber.clear();
         open.clear();
@@ -169,6 +182,14 @@ public final class Orders {
             open.put(order.id(), order);
         } else if (open.remove(order.id()) != null) {
             openByNumber.remove(order.number());
+        }
+    }
+
+    private void remember(Order before) {
+        Deque<Order> versions = earlier.computeIfAbsent(before.id(), id -> new ArrayDeque<>());
+        versions.addLast(before);
+        if (versions.size() > Limits.ORDER_VERSIONS_MAX) {
+            versions.removeFirst();
         }
     }
 

@@ -82,6 +82,18 @@ public enum Reason {
     NOT_UP,
     /** Nothing of this station was put up today. */
     NOTHING_TO_BRING_BACK,
+    /** There is no such query today. */
+    UNKNOWN_QUERY,
+    /** The part waits for an answer already; args: number. */
+    QUERY_OPEN,
+    /** The query was answered already; args: number. */
+    QUERY_ANSWERED,
+    /** The part went up or was taken off before the answer; args: number. */
+    QUERY_LAPSED,
+    /** The question is about options that the station does not work with; args: options. */
+    QUESTION_WRONG,
+    /** The answer is not one to the question; args: options. */
+    ANSWER_WRONG,
     /** More is taken off than the order has; args: number, subtotal in cents. */
     DISCOUNT_TOO_LARGE,
     /** An amount is not one to be paid; args: the most, in cents. */

@@ -26,6 +26,16 @@ public final class Texts {
         return fault("reason", reason, Limits.REASON_CHARS_MAX);
     }
 
+    /** What is wrong with a station's question, if anything. */
+    public static Optional<Refusal> question(String question) {
+        return fault("question", question, Limits.QUERY_CHARS_MAX);
+    }
+
+    /** What is wrong with an answer to a station, if anything. */
+    public static Optional<Refusal> answer(String answer) {
+        return fault("answer", answer, Limits.QUERY_CHARS_MAX);
+    }
+
     private static Optional<Refusal> fault(String field, String text, int charsMax) {
         if (CardNumber.isIn(text)) {
             return Optional.of(Refusal.of(Reason.CARD_NUMBER, field));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import sopwell.Check;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
@@ -83,6 +84,8 @@ final class EventCodec {
             OrderBodies.write(body, order);
         } else if (event instanceof KitchenEvent kitchen) {
             KitchenBodies.write(body, kitchen);
+        } else if (event instanceof QueryEvent query) {
+            QueryBodies.write(body, query);
         } else if (event instanceof PaperEvent paper) {
             PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
@@ -119,6 +122,8 @@ final class EventCodec {
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);
             case PART_SEEN -> KitchenBodies.read(body, KitchenEvent.Kind.SEEN);
+            case QUERY_ASKED -> QueryBodies.read(body, QueryEvent.Kind.ASKED);
+            case QUERY_ANSWERED -> QueryBodies.read(body, QueryEvent.Kind.ANSWERED);
         };
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
@@ -40,7 +41,9 @@ enum EventName {
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),
-    PART_SEEN("part-seen", 1, KitchenEvent.PartSeen.class);
+    PART_SEEN("part-seen", 1, KitchenEvent.PartSeen.class),
+    QUERY_ASKED("query-asked", 1, QueryEvent.QueryAsked.class),
+    QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class);
 
     /** The events that come a few times a day at most; the log can list these. */
     static final List<EventName> RARE = List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED);

@@ -28,14 +28,15 @@ final class Sentences {
             case MENU_CHANGED -> t.of(key, args.stream().map(this::item).toArray());
             case NOT_TODAY -> t.of(key, item(arg(args, 0)), days(arg(args, 1)));
             case TEXT_TOO_LONG -> t.of(key, field(arg(args, 0)), arg(args, 1));
-            case TOLD_PRICE -> t.of(key, money(args, 0), money(args, 1));
             case TEXT_UNCLEAR, CARD_NUMBER -> t.of(key, field(arg(args, 0)));
             case OUT, TOO_FEW_LEFT -> OutWords.sentence(refusal, menu, t.phrases());
             case NOT_ON_MENU, NOT_OUT -> t.of(key, OutWords.named(arg(args, 0), menu, t.phrases()));
+            case QUESTION_WRONG, ANSWER_WRONG -> t.of(key, options(arg(args, 0)));
             case NOT_WHOLE -> notWhole(key, args);
             case DISCOUNT_TOO_LARGE, TILL_SHORT -> t.of(key, arg(args, 0), money(args, 1));
             case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
-            case MORE_THAN_DUE, TENDERED_SHORT -> t.of(key, money(args, 0), money(args, 1));
+            case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT ->
+                    t.of(key, money(args, 0), money(args, 1));
             case MORE_THAN_PAID ->
                     t.of(key, arg(args, 0), t.get("means." + arg(args, 2)), money(args, 1));
             case UNKNOWN_ORDER,
@@ -66,6 +67,10 @@ final class Sentences {
                     ALREADY_UP,
                     NOT_UP,
                     NOTHING_TO_BRING_BACK,
+                    UNKNOWN_QUERY,
+                    QUERY_OPEN,
+                    QUERY_ANSWERED,
+                    QUERY_LAPSED,
                     NOTHING_DUE,
                     CASHIER_MISSING,
                     TILL_OPEN,
@@ -76,6 +81,18 @@ final class Sentences {
                     COUNT_WRONG ->
                     t.of(key, args.toArray());
         };
+    }
+
+    private String options(String ids) {
+        List<String> names =
+                Arrays.stream(ids.split(", ", -1))
+                        .map(
+                                id ->
+                                        menu != null && menu.hasOption(id)
+                                                ? t.local(menu.option(id).name())
+                                                : id)
+                        .toList();
+        return t.list(names);
     }
 
     private String notWhole(String key, List<String> args) {

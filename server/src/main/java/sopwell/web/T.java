@@ -119,6 +119,21 @@ public final class T {
         return phrases.list(names);
     }
 
+    /** Why an order is void: one of the counter's own reasons, or what somebody wrote. */
+    public String reason(String kept) {
+        String key = "reason." + kept;
+        return has(key) ? get(key) : kept;
+    }
+
+    /** Names to choose from: "dry", "dry or wet", "dry, wet or dipped". */
+    public String either(List<String> names) {
+        if (names.size() < 2) {
+            return String.join("", names);
+        }
+        int last = names.size() - 1;
+        return String.join(", ", names.subList(0, last)) + get("list.or") + names.get(last);
+    }
+
     /** What a menu calls something that is out; it must be on that menu. */
     public String name(Out out, Menu menu) {
         return OutWords.name(out, menu, phrases);

@@ -103,7 +103,11 @@ class BoardsTest {
         script.allUp(first);
         CounterBoard board =
                 OrderBoards.counter(
-                        stand().orders(), stand().till(), stand().kitchen(), stand().outs());
+                        stand().orders(),
+                        stand().till(),
+                        stand().kitchen(),
+                        stand().outs(),
+                        stand()::menuOf);
         assertEquals(
                 List.of(second.number(), first.number()),
                 board.rows().stream().map(CounterRow::number).toList());

@@ -12,6 +12,7 @@ import sopwell.call.Reading;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.QueryCommand;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
@@ -198,6 +199,16 @@ public final class Script {
 
     /** Decides and keeps; the command must be accepted. */
     public void must(KitchenCommand command) {
+        must(decide(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(QueryCommand command) {
+        return decide(new StandCommand.ForQueries(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(QueryCommand command) {
         must(decide(command));
     }
 

@@ -8,9 +8,12 @@ import static sopwell.desk.Script.reason;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sopwell.Limits;
 import sopwell.desk.Script;
 import sopwell.money.CashRule;
+import sopwell.money.Discount;
 import sopwell.money.TaxRule;
+import sopwell.money.Totals;
 
 /** What may be done to orders, and what is refused. */
 class OrdersTest {
@@ -53,12 +56,95 @@ class OrdersTest {
     }
 
     @Test
+    void aDiscountComesOffBeforeTaxAndStaysThroughEdits() {
+        Order order = script.place("beef");
+        Discount half = new Discount(Discount.Kind.GUEST, 0, 50_000, "waited too long");
+        script.must(new OrderCommand.SetDiscount(order.id(), 1, half));
+        assertEquals(new Totals(790, 395, 33, false, 428), script.now(order).totals());
+        assertEquals(2, script.now(order).version());
+        script.change(script.now(order), "beef, fries");
+        assertEquals(new Totals(1135, 568, 47, false, 614), script.now(order).totals());
+        script.must(new OrderCommand.SetDiscount(order.id(), 0, Discount.NONE));
+        assertEquals(1229, script.now(order).totals().totalCents());
+    }
+
+    @Test
+    void refusesDiscountsThatMeanNothing() {
+        Order order = script.place("beef");
+        assertEquals(Reason.REASON_MISSING, discount(order, 0, 100, " "));
+        assertEquals(Reason.DISCOUNT_TOO_LARGE, discount(order, 0, 791, "why"));
+        assertEquals(Reason.STALE_VERSION, discount(order, 2, 100, "why"));
+        assertEquals(Reason.NOTHING_CHANGED, discount(order, 0, 0, "why"));
+        assertEquals(Reason.CARD_NUMBER, discount(order, 0, 100, "4111111111111111"));
+        script.must(new OrderCommand.VoidOrder(order.id(), 0, "gone"));
+        assertEquals(Reason.ORDER_VOID, discount(order, 0, 100, "why"));
+    }
+
+    private Reason discount(Order order, int version, long cents, String reason) {
+        Discount discount = new Discount(Discount.Kind.GUEST, cents, 0, reason);
+        return Script.reason(
+                script.decide(new OrderCommand.SetDiscount(order.id(), version, discount)));
+    }
+
+    @Test
     void theSecondOfTwoEditorsIsRefusedAndNothingChanges() {
         Order seen = script.place("beef dipped");
         script.change(seen, "beef dry");
 
         assertEquals(Reason.STALE_VERSION, reason(script.change(seen, "beef twice")));
         assertEquals("dry", script.now(seen).lines().get(0).selection().options().get(0));
+    }
+
+    @Test
+    void saysLineByLineWhatBecameOfAnOrderSinceAVersion() {
+        Order seen = script.place("beef dipped, fries, cola");
+        script.change(seen, "beef dry, cola, hot dog");
+        script.change(script.now(seen), "beef wet, 2 cola, hot dog");
+
+        Meanwhile meanwhile = script.stand().orders().since(seen.id(), 1).orElseThrow();
+        assertEquals(3, meanwhile.now().version());
+        assertEquals(
+                List.of("1 dipped>wet", "2 1x>2x", "3 new", "2 gone"),
+                meanwhile.lines().stream().map(OrdersTest::said).toList());
+        assertEquals(
+                List.of("1 dry>wet", "2 1x>2x"),
+                script.stand().orders().since(seen.id(), 2).orElseThrow().lines().stream()
+                        .map(OrdersTest::said)
+                        .toList());
+        assertTrue(script.stand().orders().since(seen.id(), 3).isEmpty(), "that is the present");
+    }
+
+    private static String said(Meanwhile.LineChange change) {
+        if (change.before().isEmpty() || change.after().isEmpty()) {
+            return change.number() + (change.before().isEmpty() ? " new" : " gone");
+        }
+        OrderLine before = change.before().get();
+        OrderLine after = change.after().get();
+        return before.selection().equals(after.selection())
+                ? change.number() + " " + before.quantity() + "x>" + after.quantity() + "x"
+                : change.number()
+                        + " "
+                        + before.selection().options().get(0)
+                        + ">"
+                        + after.selection().options().get(0);
+    }
+
+    @Test
+    void remembersOnlySoManyVersionsOfAnOrder() {
+        Order order = script.place("beef dipped");
+        for (int i = 0; i <= Limits.ORDER_VERSIONS_MAX; i++) {
+            script.change(script.now(order), i % 2 == 0 ? "beef dry" : "beef dipped");
+        }
+        assertTrue(script.stand().orders().since(order.id(), 1).isEmpty());
+        assertTrue(script.stand().orders().since(order.id(), 2).isPresent());
+    }
+
+    @Test
+    void twoLinesThatBecomeAlikeKeepTheirPlaces() {
+        Order order = script.place("beef dipped, beef dry");
+        script.change(order, "beef dry, beef dry");
+        assertEquals(
+                List.of(1, 2), script.now(order).lines().stream().map(OrderLine::line).toList());
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.Menu;
@@ -33,6 +34,7 @@ class EventCodecTest {
                         OutEvent.class,
                         PaperEvent.class,
                         KitchenEvent.class,
+                        QueryEvent.class,
                         TillEvent.class,
                         MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));

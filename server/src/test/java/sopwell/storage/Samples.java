@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.QueryId;
+import sopwell.kitchen.Question;
 import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
@@ -131,6 +134,7 @@ final class Samples {
         LocalDate date = LocalDate.of(2025, 5, 3);
         OrderEvent.OrderPlaced placed = placed(213, "Inés");
         PartId part = new PartId(order(213), 2, "line");
+        QueryId query = new QueryId(part, 1);
         return List.of(
                 new OrderEvent.DayOpened(date, "America/Chicago", 1_746_349_200_000L, 1, 1),
                 new OrderEvent.DayClosed(date, true, List.of(order(7), order(9))),
@@ -178,7 +182,10 @@ final class Samples {
                 new KitchenEvent.PartStarted(part),
                 new KitchenEvent.PartUp(part),
                 new KitchenEvent.PartBroughtBack(part),
-                new KitchenEvent.PartSeen(part));
+                new KitchenEvent.PartSeen(part),
+                new QueryEvent.QueryAsked(
+                        query, new Question(List.of("dry", "dipped"), "no jus left")),
+                new QueryEvent.QueryAnswered(query, true, "dry is fine"));
     }
 
     static Entry entry(int n, Event... events) {

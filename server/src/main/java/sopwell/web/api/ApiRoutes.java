@@ -43,6 +43,8 @@ public final class ApiRoutes {
                     post(
                             "/api/parts/{part}/seen",
                             h -> h.calls().write(h.parts().move(KitchenCommand.Seen::new))),
+                    post("/api/parts/{part}/queries", h -> h.calls().write(h.queries()::ask)),
+                    post("/api/queries/{query}/answers", h -> h.calls().write(h.queries()::answer)),
                     post("/api/days/opened", h -> h.calls().write(h.orders()::openDay)),
                     post("/api/days/closed", h -> h.calls().write(h.orders()::closeDay)),
                     get("/api/days/{date}/mix", h -> h.calls().read(h.days()::mix)),

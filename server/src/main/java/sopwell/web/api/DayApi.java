@@ -12,6 +12,7 @@ import java.util.function.Function;
 import sopwell.desk.Stand;
 import sopwell.log.Recorded;
 import sopwell.menu.Lang;
+import sopwell.mix.DayExceptions;
 import sopwell.mix.DayMix;
 import sopwell.mix.DayWaits;
 import sopwell.mix.ItemCount;
@@ -59,13 +60,8 @@ final class DayApi {
         return ask(
                 exchange,
                 text,
-                stand ->
-                        DayMix.of(
-                                stand.orders().date().orElseThrow(),
-                                stand.orders(),
-                                stand.menu(),
-                                stand::menuOf),
-                mix -> Reply.json(200, json -> mix(json, mix, lang)));
+                Counted::of,
+                counted -> Reply.json(200, json -> mix(json, counted, lang)));
     }
 
     CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
@@ -76,6 +72,19 @@ final class DayApi {
                         DayWaits.of(
                                 stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
                 waits -> Reply.json(200, json -> waits(json, waits)));
+    }
+
+    /** What a day sold, and what did not go straight. */
+    private record Counted(DayMix mix, DayExceptions exceptions) {
+        static Counted of(Stand stand) {
+            return new Counted(
+                    DayMix.of(
+                            stand.orders().date().orElseThrow(),
+                            stand.orders(),
+                            stand.menu(),
+                            stand::menuOf),
+                    DayExceptions.of(stand.orders(), stand.kitchen()));
+        }
     }
 
     /** Answers a question about the day that the path names. */
@@ -107,7 +116,8 @@ final class DayApi {
         return Problem.of(ProblemKind.NO_SUCH_DAY, text, named);
     }
 
-    private static void mix(JsonGenerator json, DayMix mix, Lang lang) throws IOException {
+    private static void mix(JsonGenerator json, Counted counted, Lang lang) throws IOException {
+        DayMix mix = counted.mix();
         json.writeStartObject();
         json.writeStringField("date", mix.date().toString());
         json.writeNumberField("orders", mix.orders());
@@ -132,6 +142,27 @@ final class DayApi {
         json.writeArrayFieldStart("tables");
         for (MixTable table : mix.tables()) {
             table(json, table, lang);
+        }
+        json.writeEndArray();
+        exceptions(json, counted.exceptions());
+        json.writeEndObject();
+    }
+
+    private static void exceptions(JsonGenerator json, DayExceptions day) throws IOException {
+        json.writeObjectFieldStart("exceptions");
+        json.writeNumberField("queriesAsked", day.asked());
+        json.writeNumberField("queriesAnswered", day.waits().orders());
+        json.writeNumberField("queryMedianSeconds", day.waits().medianSeconds());
+        json.writeNumberField("queryNinetiethSeconds", day.waits().ninetiethSeconds());
+        json.writeNumberField("changes", day.changes());
+        json.writeNumberField("changesAfterStart", day.changesAfterStart());
+        json.writeNumberField("voidsAfterStart", day.voidsAfterStart());
+        json.writeArrayFieldStart("voids");
+        for (DayExceptions.VoidCount count : day.voids()) {
+            json.writeStartObject();
+            json.writeStringField("reason", count.reason());
+            json.writeNumberField("orders", count.orders());
+            json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();

@@ -63,6 +63,8 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("below", board.below());
         if (board instanceof StationBoard station) {
             columns(json, station.columns());
+        } else if (board instanceof CounterBoard counter) {
+            QueryJson.open(json, counter.queries());
         }
         if (board instanceof CounterBoard counter) {
             OutApi.list(json, counter.outs());
@@ -96,6 +98,11 @@ public final class JsonFrames implements FrameWriter {
         json.writeBooleanField("started", row.started());
         json.writeBooleanField("unseen", row.unseen());
         json.writeBooleanField("cancelled", row.cancelled());
+        if (row.query().isPresent()) {
+            json.writeObjectFieldStart("query");
+            QueryJson.fields(json, row.query().get().query());
+            json.writeEndObject();
+        }
         json.writeArrayFieldStart("cells");
         for (StepCell cell : row.cells()) {
             if (cell.applies() || cell.changed()) {
@@ -130,6 +137,7 @@ public final class JsonFrames implements FrameWriter {
             json.writeStringField("state", OrderJson.word(part.state()));
             json.writeBooleanField("done", part.done());
             json.writeBooleanField("cancelled", part.cancelled());
+            json.writeBooleanField("asked", part.asked());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -177,7 +185,7 @@ public final class JsonFrames implements FrameWriter {
         json.writeEndArray();
     }
 
-    private static void text(JsonGenerator json, String field, LocalText text) throws IOException {
+    static void text(JsonGenerator json, String field, LocalText text) throws IOException {
         json.writeObjectFieldStart(field);
         json.writeStringField("en", text.en());
         json.writeStringField("es", text.es());

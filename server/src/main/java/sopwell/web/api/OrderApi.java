@@ -173,10 +173,7 @@ final class OrderApi {
         OrderJson.whole(
                 json,
                 order,
-                new OrderJson.Standing(
-                        stand.kitchen().stage(order),
-                        stand.kitchen().parts(order.id()),
-                        stand.till().dueCents(order)),
+                new OrderJson.Standing(stand.kitchen(), stand.till().dueCents(order)),
                 new OrderJson.Said(stand.menuOf(order.menuRevision()), lang));
     }
 

@@ -3,12 +3,13 @@ package sopwell.web.api;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import sopwell.call.ReadBack;
-import sopwell.kitchen.OrderStage;
+import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.Part;
+import sopwell.kitchen.Query;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.money.Totals;
@@ -55,7 +56,7 @@ final class OrderJson {
         json.writeStartObject();
         head(json, order.id(), order.number(), order.name(), order.toGo());
         json.writeNumberField("version", order.version());
-        json.writeStringField("state", word(standing.stage()));
+        json.writeStringField("state", word(standing.kitchen().stage(order)));
         lines(json, order.lines(), said.menu(), said.lang());
         totals(json, order.totals());
         json.writeNumberField("dueCents", standing.dueCents());
@@ -72,8 +73,8 @@ final class OrderJson {
             json.writeStringField("voidReason", order.voidReason());
         }
         json.writeArrayFieldStart("parts");
-        for (Part part : standing.parts()) {
-            part(json, part);
+        for (Part part : standing.kitchen().parts(order.id())) {
+            part(json, part, standing.kitchen());
         }
         json.writeEndArray();
         json.writeEndObject();
@@ -96,7 +97,7 @@ final class OrderJson {
      *
      * @param dueCents what is due on it; negative when money is due back
      */
-    record Standing(OrderStage stage, Collection<Part> parts, long dueCents) {}
+    record Standing(Kitchen kitchen, long dueCents) {}
 
     /** Where words come from: a menu and a language. */
     record Said(Menu menu, Lang lang) {}
@@ -105,17 +106,23 @@ final class OrderJson {
         return state.name().toLowerCase(Locale.ROOT);
     }
 
-    private static void part(JsonGenerator json, Part part) throws IOException {
+    private static void part(JsonGenerator json, Part part, Kitchen kitchen) throws IOException {
         json.writeStartObject();
         json.writeStringField("part", part.id().toString());
         json.writeStringField("station", part.id().station());
         json.writeNumberField("line", part.id().line());
         json.writeNumberField("quantity", part.making().quantity());
         json.writeStringField("state", word(part.state()));
-        json.writeBooleanField("unseen", part.isUnseen());
+        json.writeBooleanField("unseen", kitchen.isUnseen(part));
         json.writeBooleanField("cancelled", part.cancelled());
         time(json, "startedAt", part.startedAtMs());
         time(json, "upAt", part.upAtMs());
+        Optional<Query> query = kitchen.queries().inSight(part.id());
+        if (query.isPresent()) {
+            json.writeObjectFieldStart("query");
+            QueryJson.fields(json, query.get());
+            json.writeEndObject();
+        }
         json.writeEndObject();
     }
 
@@ -153,8 +160,7 @@ final class OrderJson {
         json.writeStringField("readBack", readBack.toString());
     }
 
-    private static void texts(JsonGenerator json, String field, List<String> texts)
-            throws IOException {
+    static void texts(JsonGenerator json, String field, List<String> texts) throws IOException {
         json.writeArrayFieldStart(field);
         for (String text : texts) {
             json.writeString(text);

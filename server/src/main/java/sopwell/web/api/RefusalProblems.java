@@ -20,7 +20,7 @@ public final class RefusalProblems {
      */
     public static int status(Reason reason) {
         return switch (reason) {
-            case UNKNOWN_ORDER, UNKNOWN_PAPER, UNKNOWN_PART -> 404;
+            case UNKNOWN_ORDER, UNKNOWN_PAPER, UNKNOWN_PART, UNKNOWN_QUERY -> 404;
             case NO_LINES,
                     TOO_MANY_LINES,
                     QUANTITY,
@@ -31,6 +31,8 @@ public final class RefusalProblems {
                     TOLD_TIME,
                     TOLD_PRICE,
                     NOT_TODAY,
+                    QUESTION_WRONG,
+                    ANSWER_WRONG,
                     NOT_ON_MENU,
                     LEFT_RANGE,
                     MINUTES_RANGE,
@@ -65,6 +67,9 @@ public final class RefusalProblems {
                     ALREADY_UP,
                     NOT_UP,
                     NOTHING_TO_BRING_BACK,
+                    QUERY_OPEN,
+                    QUERY_ANSWERED,
+                    QUERY_LAPSED,
                     NOTHING_DUE,
                     MORE_THAN_DUE,
                     MORE_THAN_PAID,

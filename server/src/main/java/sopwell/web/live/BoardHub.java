@@ -207,7 +207,13 @@ public final class BoardHub implements AutoCloseable {
                     new LiveBoard(
                             name,
                             epoch,
-                            s -> OrderBoards.counter(s.orders(), s.till(), s.kitchen(), s.outs()));
+                            s ->
+                                    OrderBoards.counter(
+                                            s.orders(),
+                                            s.till(),
+                                            s.kitchen(),
+                                            s.outs(),
+                                            s::menuOf));
             default -> {
                 Digits digits = new Digits();
                 yield new LiveBoard(

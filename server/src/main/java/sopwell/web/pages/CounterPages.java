@@ -38,6 +38,7 @@ final class CounterPages {
         params.put("placed", result.placed());
         params.put("number", result.number());
         params.put("sentence", result.sentence());
+        params.put("meanwhile", result.meanwhile());
         return PageHandling.html(status, context.pages().render("counter/answer", params));
     }
 
@@ -72,7 +73,7 @@ final class CounterPages {
         }
         long nowMs = context.clock().millis();
         FrameHead head = new FrameHead("counter", "", 0, 0, nowMs, "", "");
-        Open none = new Open(head, new CounterBoard(List.of(), 0, List.of()));
+        Open none = new Open(head, new CounterBoard(List.of(), 0, List.of(), List.of()));
         CounterForm form = CounterForm.fresh("");
         return PageHandling.html(200, whole(200, ask, form, CounterResult.NONE, none));
     }
@@ -95,6 +96,7 @@ final class CounterPages {
         params.put("placed", result.placed());
         params.put("number", result.number());
         params.put("sentence", result.sentence());
+        params.put("meanwhile", result.meanwhile());
         return context.pages().render("counter/page", params);
     }
 }

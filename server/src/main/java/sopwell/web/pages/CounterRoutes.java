@@ -82,13 +82,12 @@ final class CounterRoutes {
     }
 
     private Reply change(Ask ask) throws PageHandling.Interrupted {
-        return send(
-                ask,
-                form(
-                        ask,
-                        ask.in("order"),
-                        number(ask.field("number")),
-                        number(ask.field("version"))));
+        return send(ask, form(ask, ask.in("order"), number(ask.field("number")), over(ask)));
+    }
+
+    /** The version that an edit names: the one that was seen, or the one that it is to replace. */
+    private static int over(Ask ask) {
+        return Math.max(number(ask.field("over")), number(ask.field("version")));
     }
 
     private Reply edit(Ask ask) throws PageHandling.Interrupted {
@@ -156,15 +155,34 @@ final class CounterRoutes {
             case REFUSED -> {
                 Refusal refusal = answer.refusal().orElseThrow();
                 String sentence = t.sentence(refusal, context.follower().menu());
+                Optional<MeanwhileView> meanwhile =
+                        meanwhile(refusal, form.order(), form.version(), t);
                 yield pages.answer(
                         PageRoutes.status(refusal.reason()),
                         ask,
                         form,
-                        CounterResult.refused(sentence));
+                        meanwhile
+                                .map(CounterResult::stale)
+                                .orElseGet(() -> CounterResult.refused(sentence)));
             }
             case KEY_REUSED ->
                     pages.answer(422, ask, form, CounterResult.refused(t.get("send.key")));
         };
+    }
+
+    /** What somebody else changed since this version was seen, if that is why it was refused. */
+    private Optional<MeanwhileView> meanwhile(Refusal refusal, String order, int version, T t)
+            throws PageHandling.Interrupted {
+        if (refusal.reason() != Reason.STALE_VERSION) {
+            return Optional.empty();
+        }
+        return PageHandling.await(
+                context.follower()
+                        .ask(
+                                stand ->
+                                        stand.orders()
+                                                .since(order, version)
+                                                .map(m -> MeanwhileView.of(m, stand::menuOf, t))));
     }
 
     private Reply done(Ask ask, CounterForm form, List<Recorded> events)
@@ -193,15 +211,26 @@ final class CounterRoutes {
         if (!ask.hasKey()) {
             return handling.sentence(400, t.get("api.key-missing"), ask);
         }
-        OrderCommand command = new OrderCommand.VoidOrder(ask.in("order"), 0, reason);
+        OrderCommand command =
+                new OrderCommand.VoidOrder(ask.in("order"), number(ask.field("version")), reason);
         Answer answer =
                 PageHandling.await(
                         context.desk()
                                 .submit(ask.key(), ask.fingerprint(), new ForOrders(command)));
         return switch (answer.outcome()) {
-            case DONE, REPEATED -> leave(ask, "voided", number(ask.field("number")));
+            case DONE, REPEATED -> leaveVoid(ask);
             case REFUSED -> {
                 Refusal refusal = answer.refusal().orElseThrow();
+                Optional<MeanwhileView> meanwhile =
+                        meanwhile(refusal, ask.in("order"), number(ask.field("version")), t);
+                if (meanwhile.isPresent() && ask.partial()) {
+                    yield PageHandling.html(
+                            PageRoutes.status(refusal.reason()),
+                            context.pages()
+                                    .render(
+                                            "counter/void-stale",
+                                            Map.of("t", t, "m", meanwhile.get())));
+                }
                 String sentence = t.sentence(refusal, context.follower().menu());
                 yield handling.sentence(PageRoutes.status(refusal.reason()), sentence, ask);
             }
@@ -209,9 +238,29 @@ final class CounterRoutes {
         };
     }
 
+    /** A void order that was paid leads to where its money is given back. */
+    private Reply leaveVoid(Ask ask) throws PageHandling.Interrupted {
+        String id = ask.in("order");
+        boolean owes =
+                PageHandling.await(
+                        context.follower()
+                                .ask(
+                                        stand ->
+                                                stand.orders()
+                                                        .find(id)
+                                                        .filter(o -> stand.till().dueCents(o) < 0)
+                                                        .isPresent()));
+        return owes
+                ? go(ask, "/counter/orders/" + id + "/money", number(ask.field("number")))
+                : leave(ask, "voided", number(ask.field("number")));
+    }
+
     /** Back to the counter, which says what was done. */
     private static Reply leave(Ask ask, String what, int number) {
-        String path = "/counter?" + what + "=" + number;
+        return go(ask, "/counter?" + what + "=" + number, number);
+    }
+
+    private static Reply go(Ask ask, String path, int number) {
         return ask.partial()
                 ? PageHandling.html(200, "")
                         .with("HX-Redirect", path)

@@ -17,6 +17,11 @@ import sopwell.web.T;
  * @param menu the menu in force, for names; an item that it no longer has keeps its id
  */
 public record CounterView(T t, Menu menu, ZoneId zone) {
+    /** What stations ask, in words. */
+    public QueryView queries() {
+        return new QueryView(t);
+    }
+
     /** What is out, in words, for the strip above the open orders. */
     public List<OutWord> outs(CounterBoard board) {
         return board.outs().stream()

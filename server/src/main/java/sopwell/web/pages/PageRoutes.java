@@ -28,6 +28,7 @@ public final class PageRoutes {
         routes.get("/static/*", files(context.assets()));
         new BoardRoutes(context, handling).add(routes);
         new CounterRoutes(context, handling).add(routes);
+        new QueryRoutes(context, handling).add(routes);
         new PayRoutes(context, handling).add(routes);
         new TillRoutes(context, handling).add(routes);
         new OutRoutes(context, handling).add(routes);

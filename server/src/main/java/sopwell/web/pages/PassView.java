@@ -79,6 +79,9 @@ public record PassView(T t) {
         if (part.cancelled()) {
             return t.get("pass.cancelled");
         }
+        if (part.asked()) {
+            return t.get("pass.asked");
+        }
         return switch (part.state()) {
             case WAITING -> t.get("pass.waiting");
             case STARTED -> t.get("pass.begun");

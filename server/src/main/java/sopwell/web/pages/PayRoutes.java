@@ -223,7 +223,9 @@ final class PayRoutes {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("v", view);
-        params.put("reasons", List.of("cold", "late", "wrong"));
+        params.put(
+                "reasons",
+                view.order().isVoid() ? List.of("void") : List.of("cold", "late", "wrong"));
         return PageHandling.html(status, context.pages().render("pay/page", params));
     }
 

@@ -69,6 +69,21 @@ public record StationView(T t, StationBoard board, Map<String, List<Probe>> prob
         return row.number() + who + ", " + row.quantity() + " × " + t.local(row.item());
     }
 
+    /** What the station has asked, or was answered, in words. */
+    public QueryView queries() {
+        return new QueryView(t);
+    }
+
+    /** The class of a row with a question or an answer, or nothing. */
+    public String noted(PartRow row) {
+        return row.query().isPresent() ? " noted" : "";
+    }
+
+    /** The classes of a cell that is changed, asked about, or crowded. */
+    public String marks(StepCell cell) {
+        return (cell.changed() ? " changed" : "") + (cell.asked() ? " asked" : "") + crowd(cell);
+    }
+
     /** Where a press on a row is sent. */
     public String address(PartRow row, String what) {
         return "/boards/" + board.station() + "/parts/" + row.rowId() + "/" + what;
@@ -84,7 +99,12 @@ public record StationView(T t, StationBoard board, Map<String, List<Probe>> prob
         if (!row.unseen()) {
             return "";
         }
-        String key = row.cancelled() ? "board.cancelled" : "board.changed";
+        String key = "board.changed";
+        if (row.cancelled()) {
+            key = "board.cancelled";
+        } else if (row.query().isPresent() && !row.query().get().query().changed()) {
+            key = "board.answered";
+        }
         return row.digit() == 0 ? t.get(key + ".tap") : t.of(key, row.digit());
     }
 

@@ -31,6 +31,9 @@ final class Prepared {
         if (path.contains("{part}")) {
             path = path.replace("{part}", part(path));
         }
+        if (path.contains("{query}")) {
+            path = path.replace("{query}", query());
+        }
         if (path.contains("{date}")) {
             order("");
         }
@@ -77,6 +80,14 @@ final class Prepared {
             done("/api/orders/" + order + "/changes", "{\"version\": 1, \"call\": \"beef dry\"}");
         }
         return part;
+    }
+
+    private String query() {
+        String part = order("") + ".1.line";
+        Got got =
+                stand.post(
+                        "/api/parts/" + part + "/queries", "{\"options\": [\"dry\", \"dipped\"]}");
+        return got.json().path("query").textValue();
     }
 
     private void closeAll() {

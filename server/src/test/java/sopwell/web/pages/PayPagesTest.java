@@ -114,6 +114,22 @@ class PayPagesTest {
     }
 
     @Test
+    void voidingAPaidOrderLeadsToItsMoneyAndTheTillRemindsOfIt() {
+        String order = stand.place("beef", "Ines");
+        pay(order, Map.of("way", "cash"));
+        HttpResponse<String> voided = post(order, "voids", Map.of("reason", "gone"));
+        assertEquals(
+                "/counter/orders/" + order + "/money",
+                voided.headers().firstValue("Location").orElseThrow());
+        assertTrue(stand.get("/till").body().contains("give back $8.55"));
+        String unpaid = stand.place("beef", "Theo");
+        HttpResponse<String> other = post(unpaid, "voids", Map.of("reason", "gone", "number", "2"));
+        assertEquals("/counter?voided=2", other.headers().firstValue("Location").orElseThrow());
+        post(order, "refunds", Map.of("means", "cash", "reason", "gone"));
+        assertFalse(stand.get("/till").body().contains("give back"));
+    }
+
+    @Test
     void takesAShareOffAndRefusesWhatIsNone() {
         String order = stand.place("beef", "");
         String page = post(order, "discounts", Map.of("off", "10%", "reason", "late")).body();

@@ -1,0 +1,72 @@
+package sopwell.mix;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import sopwell.kitchen.Kitchen;
+import sopwell.kitchen.LateEdits;
+import sopwell.kitchen.Query;
+import sopwell.orders.Order;
+import sopwell.orders.Orders;
+
+/**
+ * What did not go straight on a business day. Immutable.
+ *
+ * @param asked queries from stations to the counter
+ * @param waits how long stations waited for the answers; those that lapsed are not among them
+ * @param changes edits of placed orders, answers that changed a line among them
+ * @param changesAfterStart edits that altered, or took off, something begun
+ * @param voidsAfterStart void orders of which something was begun
+ * @param voids void orders by reason, most first
+ */
+public record DayExceptions(
+        int asked,
+        WaitSummary waits,
+        int changes,
+        int changesAfterStart,
+        int voidsAfterStart,
+        List<VoidCount> voids) {
+    public DayExceptions {
+        voids = List.copyOf(voids);
+    }
+
+    /** So many orders void for one reason, as it stands in the log. */
+    public record VoidCount(String reason, int orders) {}
+
+    /** What happened on the newest day. */
+    public static DayExceptions of(Orders orders, Kitchen kitchen) {
+        List<Long> waitsMs =
+                kitchen.queries().all().stream()
+                        .filter(query -> query.state() == Query.State.ANSWERED)
+                        .map(Query::waitedMs)
+                        .toList();
+        LateEdits edits = kitchen.lateEdits();
+        return new DayExceptions(
+                kitchen.queries().all().size(),
+                WaitSummary.ofMillis(waitsMs),
+                edits.changes(),
+                edits.changesAfterStart(),
+                edits.voidsAfterStart(),
+                voids(orders));
+    }
+
+    /** Whether there is anything to say. */
+    public boolean isQuiet() {
+        return asked == 0 && changes == 0 && voids.isEmpty();
+    }
+
+    private static List<VoidCount> voids(Orders orders) {
+        Map<String, Long> byReason =
+                orders.all().stream()
+                        .filter(Order::isVoid)
+                        .collect(Collectors.groupingBy(Order::voidReason, Collectors.counting()));
+        return byReason.entrySet().stream()
+                .map(entry -> new VoidCount(entry.getKey(), Math.toIntExact(entry.getValue())))
+                .sorted(
+                        Comparator.comparingInt(VoidCount::orders)
+                                .reversed()
+                                .thenComparing(VoidCount::reason))
+                .toList();
+    }
+}

@@ -37,8 +37,7 @@ final class Sentences {
             case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
             case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT ->
                     t.of(key, money(args, 0), money(args, 1));
-            case MORE_THAN_PAID ->
-                    t.of(key, arg(args, 0), t.get("means." + arg(args, 2)), money(args, 1));
+            case MORE_THAN_PAID -> t.of(key, arg(args, 0), means(args), money(args, 1));
             case UNKNOWN_ORDER,
                     DAY_CLOSED,
                     NO_DAY_OPEN,
@@ -81,6 +80,10 @@ final class Sentences {
                     COUNT_WRONG ->
                     t.of(key, args.toArray());
         };
+    }
+
+    private String means(List<String> args) {
+        return t.get("means." + arg(args, 2));
     }
 
     private String options(String ids) {

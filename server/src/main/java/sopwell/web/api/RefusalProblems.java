@@ -1,5 +1,6 @@
 package sopwell.web.api;
 
+import java.util.Set;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Problem;
@@ -7,6 +8,40 @@ import sopwell.web.T;
 
 /** Gives refusals their HTTP status. Stateless. */
 public final class RefusalProblems {
+    /** What does not exist. */
+    private static final Set<Reason> ABSENT =
+            Set.of(
+                    Reason.UNKNOWN_ORDER,
+                    Reason.UNKNOWN_PAPER,
+                    Reason.UNKNOWN_PART,
+                    Reason.UNKNOWN_QUERY);
+
+    /** What is asked wrongly, as things stand and otherwise. */
+    private static final Set<Reason> WRONG =
+            Set.of(
+                    Reason.NO_LINES,
+                    Reason.TOO_MANY_LINES,
+                    Reason.QUANTITY,
+                    Reason.TEXT_TOO_LONG,
+                    Reason.TEXT_UNCLEAR,
+                    Reason.CARD_NUMBER,
+                    Reason.REASON_MISSING,
+                    Reason.TOLD_TIME,
+                    Reason.TOLD_PRICE,
+                    Reason.NOT_TODAY,
+                    Reason.QUESTION_WRONG,
+                    Reason.ANSWER_WRONG,
+                    Reason.NOT_ON_MENU,
+                    Reason.LEFT_RANGE,
+                    Reason.MINUTES_RANGE,
+                    Reason.DISCOUNT_TOO_LARGE,
+                    Reason.AMOUNT_WRONG,
+                    Reason.TENDERED_SHORT,
+                    Reason.NOT_IN_CASH,
+                    Reason.CASHIER_MISSING,
+                    Reason.UNKNOWN_UNIT,
+                    Reason.COUNT_WRONG);
+
     private RefusalProblems() {}
 
     /** The problem document of a refusal. */
@@ -19,67 +54,9 @@ public final class RefusalProblems {
      * things stand.
      */
     public static int status(Reason reason) {
-        return switch (reason) {
-            case UNKNOWN_ORDER, UNKNOWN_PAPER, UNKNOWN_PART, UNKNOWN_QUERY -> 404;
-            case NO_LINES,
-                    TOO_MANY_LINES,
-                    QUANTITY,
-                    TEXT_TOO_LONG,
-                    TEXT_UNCLEAR,
-                    CARD_NUMBER,
-                    REASON_MISSING,
-                    TOLD_TIME,
-                    TOLD_PRICE,
-                    NOT_TODAY,
-                    QUESTION_WRONG,
-                    ANSWER_WRONG,
-                    NOT_ON_MENU,
-                    LEFT_RANGE,
-                    MINUTES_RANGE,
-                    DISCOUNT_TOO_LARGE,
-                    AMOUNT_WRONG,
-                    TENDERED_SHORT,
-                    NOT_IN_CASH,
-                    CASHIER_MISSING,
-                    UNKNOWN_UNIT,
-                    COUNT_WRONG ->
-                    422;
-            case DAY_CLOSED,
-                    NO_DAY_OPEN,
-                    ORDERS_OPEN,
-                    STALE_VERSION,
-                    MENU_CHANGED,
-                    OUT,
-                    TOO_FEW_LEFT,
-                    NOT_OUT,
-                    TOO_MANY_OUT,
-                    NUMBERS_USED_UP,
-                    ORDER_VOID,
-                    ORDER_HANDED,
-                    ORDER_NOT_HANDED,
-                    NUMBER_TAKEN,
-                    NOTHING_CHANGED,
-                    NOT_WHOLE,
-                    CHANGE_UNSEEN,
-                    NOTHING_TO_SEE,
-                    PART_CANCELLED,
-                    ALREADY_STARTED,
-                    ALREADY_UP,
-                    NOT_UP,
-                    NOTHING_TO_BRING_BACK,
-                    QUERY_OPEN,
-                    QUERY_ANSWERED,
-                    QUERY_LAPSED,
-                    NOTHING_DUE,
-                    MORE_THAN_DUE,
-                    MORE_THAN_PAID,
-                    TILL_SHORT,
-                    TILL_OPEN,
-                    TILL_NOT_OPEN,
-                    NO_TILL_OPEN,
-                    WHICH_TILL,
-                    TILLS_OPEN ->
-                    409;
-        };
+        if (ABSENT.contains(reason)) {
+            return 404;
+        }
+        return WRONG.contains(reason) ? 422 : 409;
     }
 }

@@ -58,13 +58,21 @@ export function told() {
   return all('told');
 }
 
+// An entry that takes another's place takes over what its guest was told and what was paid for it.
+function inItsPlace(entry, old) {
+  return old ? { ...entry, label: old.label, paid: old.paid,
+    requests: [...entry.requests, ...old.requests.slice(1)] } : entry;
+}
+
 export function add(entry, instead) {
   return change(['orders'], (orders, done) => {
-    if (instead) {
-      orders.delete(instead);
-    }
-    const asked = orders.add(entry);
-    asked.onsuccess = () => done({ ...entry, id: asked.result });
+    const before = orders.get(instead || 0);
+    before.onsuccess = () => {
+      const kept = inItsPlace(entry, before.result);
+      orders.delete(instead || 0);
+      const asked = orders.add(kept);
+      asked.onsuccess = () => done({ ...kept, id: asked.result });
+    };
   });
 }
 
@@ -99,9 +107,24 @@ export function label(id) {
   });
 }
 
-// Puts a further request behind those of an entry that is still there.
-export function follow(id, request) {
-  return alter(id, (entry) => ({ ...entry, requests: [...entry.requests, request] }));
+// Puts a further request behind those of an entry; when the server has its order already, the
+// request waits by itself. Nothing, when nobody knows the order any more.
+export function follow(id, request, more) {
+  return change(['orders', 'told'], (orders, told, done) => {
+    const asked = orders.get(id);
+    const known = told.get(id);
+    known.onsuccess = () => {
+      const entry = asked.result || (known.result && {
+        ...known.result, lines: [], takenAtMs: Date.now(), total: '', requests: [], label: 0,
+        state: 'waiting',
+      });
+      if (entry) {
+        const longer = { ...entry, ...more, requests: [...entry.requests, request] };
+        orders.put(longer);
+        done(longer);
+      }
+    };
+  });
 }
 
 // The server has it: it leaves the outbox, and what its guest was told is kept until it is known.
@@ -115,7 +138,8 @@ export function settle(entry) {
         return;
       }
       if (kept.label) {
-        told.put({ id: kept.id, label: kept.label, name: kept.name, number: kept.number });
+        told.put({ id: kept.id, label: kept.label, name: kept.name, number: kept.number,
+          order: kept.order });
       }
       orders.delete(kept.id);
     };

@@ -64,7 +64,7 @@ function acts(entry, old) {
   }
   if (entry.number > 0) {
     const there = element('a', 'button', say('outbox.look', entry.number));
-    there.href = `/counter/orders/${entry.order}/edit`;
+    there.href = `/counter/orders/${entry.order}/money`;
     return element('p', 'acts', there, throwButton(entry));
   }
   return element('p', 'acts',
@@ -82,7 +82,8 @@ function row(entry) {
   const made = element('li', refused || old ? 'needs-you' : '',
     what && element('b', '', what),
     element('p', '', entry.lines.join(' · ')),
-    element('p', 'state', `${say('outbox.taken', at(entry))} · ${entry.total}`),
+    element('p', 'state', [say('outbox.taken', at(entry)), entry.total,
+      entry.paid && say('pay.paid')].filter(Boolean).join(' · ')),
     why && element('p', 'why', why),
     (refused || old) && acts(entry, old));
   made.dataset.entry = entry.id;

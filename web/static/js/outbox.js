@@ -78,8 +78,10 @@ async function settle(entry, outcome) {
   if (outcome.kind === 'refused') {
     await alter(() => ({ state: 'refused', sentence: outcome.sentence }));
   } else {
-    const { order, number } = outcome;
-    const left = await alter((kept) => ({ order, number, requests: kept.requests.slice(1) }));
+    const left = await alter((kept) => ({
+      order: outcome.order, number: outcome.number || kept.number,
+      requests: kept.requests.slice(1),
+    }));
     if (left?.requests.length === 0) {
       await store.settle(left);
     }
@@ -149,8 +151,8 @@ export async function put(entry, instead) {
 // Has a further request of an order sent right after it, such as the money that was taken for it;
 // {order} in its path stands for the order's id. False when the order is no longer here: then the
 // server has it, and can be asked at once.
-export async function andThen(id, request) {
-  const entry = await store.follow(id, request);
+export async function andThen(id, request, more = {}) {
+  const entry = await store.follow(id, request, more);
   tell({});
   drain();
   return Boolean(entry);

@@ -4,6 +4,7 @@ import { current, isOutdated, renew, say } from './kit.js';
 import { readNow, showView } from './reading.js';
 import { now } from './server-clock.js';
 import * as outbox from './outbox.js';
+import { offer } from './pay-away.js';
 import { newKey } from './keys.js';
 
 const PATIENCE_MS = 900;
@@ -13,8 +14,15 @@ const call = document.getElementById('call');
 const name = document.getElementById('name');
 const answer = document.getElementById('answer');
 let underWay = null;
+let keptId = 0;
 let direct = false;
 let opened = 0;
+
+// With letters between, and a time in seconds: a long row of digits could be taken for a card's
+// number, which no field may hold.
+function spelled(revision) {
+  return revision.replace(/.{4}/g, '$&g');
+}
 
 function entryOf(view) {
   const takenAtMs = Math.round(now());
@@ -22,11 +30,12 @@ function entryOf(view) {
   const service = form.querySelector('[name="service"]:checked').value;
   const body = new URLSearchParams({
     key, call: call.value, name: name.value, service,
-    'told-menu': current().revision(), 'told-cents': view.totalCents, 'taken-at': takenAtMs,
+    'told-menu': spelled(current().revision()), 'told-cents': view.totalCents,
+    'taken-at': Math.floor(takenAtMs / 1000),
   });
   return {
     requests: [{ path: '/counter/orders', key, body: body.toString() }], order: '', number: 0,
-    takenAtMs, call: call.value, name: name.value.trim(), service, total: view.total,
+    paid: false, takenAtMs, call: call.value, name: name.value.trim(), service, total: view.total,
     totalCents: view.totalCents,
     lines: view.lines.map((line) => line.text),
   };
@@ -81,12 +90,27 @@ async function keepHere(id) {
   underWay = null;
   const entry = await outbox.label(id);
   if (entry) {
+    keptId = id;
     showKept(entry);
     emptied(entry);
+    offer(entry);
+  }
+}
+
+// The answer to an order that had to wait: its number and its paying take the label's place, unless
+// the next guest's call has taken it already.
+function heardLate(news) {
+  keptId = 0;
+  if (news.html && !call.value && answer.querySelector('.kept')) {
+    showAnswer(news.html);
   }
 }
 
 async function heard(news) {
+  if (news.id && news.id === keptId && news.kind === 'done') {
+    heardLate(news);
+    return;
+  }
   if (!news.id || news.id !== underWay?.id) {
     return;
   }

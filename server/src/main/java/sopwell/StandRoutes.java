@@ -4,7 +4,6 @@ import io.undertow.server.RoutingHandler;
 import java.security.SecureRandom;
 import java.time.InstantSource;
 import java.time.LocalDate;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
@@ -104,11 +103,15 @@ final class StandRoutes {
         return new HtmlFrames(pages, texts.in(lang));
     }
 
-    /** A key that nobody has used or can guess. */
+    /** A key that nobody has used or can guess; in letters, so that it never looks like a card. */
     private String newKey() {
-        byte[] key = new byte[KEY_BYTES];
-        random.nextBytes(key);
-        return HexFormat.of().formatHex(key);
+        byte[] bytes = new byte[KEY_BYTES];
+        random.nextBytes(bytes);
+        StringBuilder key = new StringBuilder();
+        for (byte one : bytes) {
+            key.append((char) ('a' + (one >> 4 & 15))).append((char) ('a' + (one & 15)));
+        }
+        return key.toString();
     }
 
     /** Kept until the menu changes: building one takes longer than using it. */

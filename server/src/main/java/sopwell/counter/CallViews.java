@@ -46,6 +46,14 @@ public final class CallViews {
         return of(text, reading, pressed, selling.shortage(List.of(), asked(reading), nowMs));
     }
 
+    /** A call with a card's number in it is not read, and the number does not come back. */
+    public static CallView withCard(Phrases phrases) {
+        String field = phrases.get("field.text");
+        String sentence = phrases.of("refusal.CARD_NUMBER", field);
+        CallView.Fault fault = new CallView.Fault(sentence, false, List.of(), List.of());
+        return new CallView(List.of(), "", "", "", 0, "", Optional.of(fault), List.of(), false);
+    }
+
     /** What the guest asks for, of a reading without fault. */
     public static List<Asked> asked(Reading reading) {
         return reading.lines().stream()

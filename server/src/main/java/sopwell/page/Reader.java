@@ -3,8 +3,11 @@ package sopwell.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import org.teavm.jso.JSExport;
 import sopwell.counter.CallViews;
+import sopwell.counter.CashWords;
 import sopwell.counter.Kit;
 import sopwell.counter.ViewJson;
 import sopwell.menu.Out;
@@ -44,7 +47,10 @@ public final class Reader {
      */
     @JSExport
     public String read(String text, boolean pressed, String outs, String nowMs) {
-        return ViewJson.write(views.of(text, pressed, outs(outs), Long.parseLong(nowMs)));
+        return ViewJson.write(
+                CardNumber.isIn(text)
+                        ? CallViews.withCard(kit.phrases())
+                        : views.of(text, pressed, outs(outs), Long.parseLong(nowMs)));
     }
 
     private Outs outs(String written) {
@@ -58,6 +64,38 @@ public final class Reader {
             }
         }
         return Outs.of(known);
+    }
+
+    /**
+     * What is to be paid in cash for an amount, and what a guest may hand over, in cents; parted by
+     * spaces.
+     */
+    @JSExport
+    public String tenders(String dueCents) {
+        return kit.cashWords().tendersCents(Long.parseLong(dueCents)).stream()
+                .map(cents -> Long.toString(cents))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** Cents of an amount as it is typed, or nothing when it is none. */
+    @JSExport
+    public String cents(String typed) {
+        OptionalLong cents = CashWords.cents(typed);
+        return cents.isPresent() ? Long.toString(cents.getAsLong()) : "";
+    }
+
+    /** An amount of cents as it is typed into a field. */
+    @JSExport
+    public String typed(String cents) {
+        return CashWords.typed(Long.parseLong(cents));
+    }
+
+    /** The notes and coins to give back, parted by semicolons. */
+    @JSExport
+    public String change(String dueCents, String givenCents) {
+        List<String> pieces =
+                kit.cashWords().change(Long.parseLong(dueCents), Long.parseLong(givenCents));
+        return String.join(";", pieces);
     }
 
     /** Whether a text holds what looks like a card's number, which must never be kept. */

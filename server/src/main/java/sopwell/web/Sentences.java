@@ -35,9 +35,8 @@ final class Sentences {
             case NOT_WHOLE -> notWhole(key, args);
             case DISCOUNT_TOO_LARGE, TILL_SHORT -> t.of(key, arg(args, 0), money(args, 1));
             case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
-            case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT ->
-                    t.of(key, money(args, 0), money(args, 1));
-            case MORE_THAN_PAID -> t.of(key, arg(args, 0), means(args), money(args, 1));
+            case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT -> twoAmounts(key, args);
+            case MORE_THAN_PAID -> moreThanPaid(key, args);
             case UNKNOWN_ORDER,
                     DAY_CLOSED,
                     NO_DAY_OPEN,
@@ -82,8 +81,12 @@ final class Sentences {
         };
     }
 
-    private String means(List<String> args) {
-        return t.get("means." + arg(args, 2));
+    private String twoAmounts(String key, List<String> args) {
+        return t.of(key, money(args, 0), money(args, 1));
+    }
+
+    private String moreThanPaid(String key, List<String> args) {
+        return t.of(key, arg(args, 0), t.get("means." + arg(args, 2)), money(args, 1));
     }
 
     private String options(String ids) {

@@ -19,6 +19,7 @@ import sopwell.counter.ViewJson;
 import sopwell.menu.Lang;
 import sopwell.menu.Out;
 import sopwell.menu.Shortage;
+import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
 import sopwell.orders.Outs;
 import sopwell.web.Texts;
@@ -189,7 +190,7 @@ class PageReaderTest {
     }
 
     private static void compare(ManyCalls.Case some, Lang lang, List<Shortage> shortages) {
-        Kit kit = Kit.of(some.menu(), TAX, Texts.load().in(lang).phrases());
+        Kit kit = Kit.of(some.menu(), TAX, CashRule.USUAL, Texts.load().in(lang).phrases());
         CallViews views = kit.views();
         StringBuilder calls = new StringBuilder("[");
         for (String text : some.texts()) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import sopwell.Check;
 import sopwell.call.ManyCalls;
 import sopwell.menu.Lang;
+import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
 
 /** What travels to the page arrives there whole. */
@@ -22,17 +23,23 @@ class KitLaws {
     @Test
     void readingWhatWasWrittenGivesTheMenuOfAnyStand() {
         for (long seed = 0; seed < 300; seed++) {
-            Kit kit = new Kit(ManyCalls.other(seed, 1).menu(), new TaxRule(8_250), PHRASES);
+            Kit kit =
+                    new Kit(
+                            ManyCalls.other(seed, 1).menu(),
+                            new TaxRule(8_250),
+                            CashRule.USUAL,
+                            PHRASES);
             Kit back = Kit.read(kit.written());
             assertEquals(kit.menu().parts(), back.menu().parts(), "seed " + seed);
             assertEquals(kit.menu().revision(), back.menu().revision());
             assertEquals(kit.tax(), back.tax());
+            assertEquals(kit.cash(), back.cash());
         }
     }
 
     @Test
     void textsWithLineBreaksAndBackslashesArriveAsTheyWere() {
-        Kit kit = new Kit(ManyCalls.demo(1, 1).menu(), new TaxRule(0), PHRASES);
+        Kit kit = new Kit(ManyCalls.demo(1, 1).menu(), new TaxRule(0), CashRule.USUAL, PHRASES);
         Phrases back = Kit.read(kit.written()).phrases();
         assertEquals(PHRASES.get("call.EMPTY"), back.get("call.EMPTY"));
         assertEquals(Lang.ES, back.lang());
@@ -40,7 +47,9 @@ class KitLaws {
 
     @Test
     void aCutKitIsAFaultAndNoHalfMenu() {
-        String whole = new Kit(ManyCalls.demo(1, 1).menu(), new TaxRule(0), PHRASES).written();
+        String whole =
+                new Kit(ManyCalls.demo(1, 1).menu(), new TaxRule(0), CashRule.USUAL, PHRASES)
+                        .written();
         SplittableRandom random = new SplittableRandom(7);
         for (int i = 0; i < 200; i++) {
             String cut = whole.substring(0, random.nextInt(whole.length()));
@@ -55,7 +64,12 @@ class KitLaws {
     void takesOnlyTheTextsThatACounterSays() {
         Map<String, String> all =
                 Map.of("call.EMPTY", "a", "quote", "b", "mix.title", "c", "outbox.one", "d");
-        Kit kit = Kit.of(ManyCalls.demo(1, 1).menu(), new TaxRule(0), new Phrases(Lang.EN, all));
+        Kit kit =
+                Kit.of(
+                        ManyCalls.demo(1, 1).menu(),
+                        new TaxRule(0),
+                        CashRule.USUAL,
+                        new Phrases(Lang.EN, all));
         assertTrue(kit.phrases().has("outbox.one") && kit.phrases().has("quote"));
         assertTrue(!kit.phrases().has("mix.title"));
     }

@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import sopwell.Limits;
 import sopwell.desk.Script;
 import sopwell.money.CashRule;
+import sopwell.money.Discount;
 import sopwell.money.TaxRule;
+import sopwell.money.Totals;
 
 /** What may be done to orders, and what is refused. */
 class OrdersTest {
@@ -51,6 +53,37 @@ class OrdersTest {
         assertFalse(script.change(script.now(order), "3 beef dipped provolone").isRefused());
         assertEquals(3 * (790 + 75), script.now(order).totals().subtotalCents());
         assertEquals(1, script.now(order).lines().get(0).line());
+    }
+
+    @Test
+    void aDiscountComesOffBeforeTaxAndStaysThroughEdits() {
+        Order order = script.place("beef");
+        Discount half = new Discount(Discount.Kind.GUEST, 0, 50_000, "waited too long");
+        script.must(new OrderCommand.SetDiscount(order.id(), 1, half));
+        assertEquals(new Totals(790, 395, 33, false, 428), script.now(order).totals());
+        assertEquals(2, script.now(order).version());
+        script.change(script.now(order), "beef, fries");
+        assertEquals(new Totals(1135, 568, 47, false, 614), script.now(order).totals());
+        script.must(new OrderCommand.SetDiscount(order.id(), 0, Discount.NONE));
+        assertEquals(1229, script.now(order).totals().totalCents());
+    }
+
+    @Test
+    void refusesDiscountsThatMeanNothing() {
+        Order order = script.place("beef");
+        assertEquals(Reason.REASON_MISSING, discount(order, 0, 100, " "));
+        assertEquals(Reason.DISCOUNT_TOO_LARGE, discount(order, 0, 791, "why"));
+        assertEquals(Reason.STALE_VERSION, discount(order, 2, 100, "why"));
+        assertEquals(Reason.NOTHING_CHANGED, discount(order, 0, 0, "why"));
+        assertEquals(Reason.CARD_NUMBER, discount(order, 0, 100, "4111111111111111"));
+        script.must(new OrderCommand.VoidOrder(order.id(), 0, "gone"));
+        assertEquals(Reason.ORDER_VOID, discount(order, 0, 100, "why"));
+    }
+
+    private Reason discount(Order order, int version, long cents, String reason) {
+        Discount discount = new Discount(Discount.Kind.GUEST, cents, 0, reason);
+        return Script.reason(
+                script.decide(new OrderCommand.SetDiscount(order.id(), version, discount)));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package sopwell.storage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,12 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuFault;
+import sopwell.menu.Selection;
+import sopwell.money.Discount;
+import sopwell.money.TaxRule;
+import sopwell.orders.Asked;
+import sopwell.orders.OrderLine;
+import sopwell.orders.OrderRules;
 
 class MenuReaderTest {
     @Test
@@ -32,6 +39,29 @@ class MenuReaderTest {
             assertEquals(menu.parts(), again.parts());
             assertEquals(menu.revision(), again.revision());
         }
+    }
+
+    @Test
+    void anItemIsTaxedUnlessTheMenuSaysNot() {
+        Menu menu =
+                MenuReader.read(MenuEdit.demo().set("/items/0/taxed", "false").bytes())
+                        .menu()
+                        .orElseThrow();
+        assertFalse(menu.items().get(0).taxed());
+        assertTrue(menu.items().get(1).taxed());
+        byte[] written = text(MenuWriter.tree(menu.parts()).toString());
+        assertEquals(menu.parts(), MenuReader.read(written).menu().orElseThrow().parts());
+        String item = menu.items().get(0).id();
+        String size = menu.items().get(0).defaultSize();
+        Asked asked = new Asked(2, new Selection(item, size, List.of(), List.of()));
+        OrderLine line = OrderLine.priced(menu, 1, asked);
+        assertEquals(
+                0, OrderRules.totals(List.of(line), Discount.NONE, new TaxRule(8_250)).taxCents());
+        MenuFault fault =
+                MenuReader.read(MenuEdit.demo().set("/items/0/taxed", "'no'").bytes())
+                        .faults()
+                        .get(0);
+        assertEquals("/items/0/taxed", fault.place());
     }
 
     @Test

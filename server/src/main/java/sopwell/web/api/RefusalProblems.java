@@ -1,5 +1,6 @@
 package sopwell.web.api;
 
+import java.util.EnumSet;
 import java.util.Set;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
@@ -8,17 +9,15 @@ import sopwell.web.T;
 
 /** Gives refusals their HTTP status. Stateless. */
 public final class RefusalProblems {
-    /** What does not exist. */
     private static final Set<Reason> ABSENT =
-            Set.of(
+            EnumSet.of(
                     Reason.UNKNOWN_ORDER,
                     Reason.UNKNOWN_PAPER,
                     Reason.UNKNOWN_PART,
                     Reason.UNKNOWN_QUERY);
 
-    /** What is asked wrongly, as things stand and otherwise. */
     private static final Set<Reason> WRONG =
-            Set.of(
+            EnumSet.of(
                     Reason.NO_LINES,
                     Reason.TOO_MANY_LINES,
                     Reason.QUANTITY,

@@ -9,6 +9,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import sopwell.Limits;
 import sopwell.money.CardNumber;
 import sopwell.web.Fingerprint;
@@ -36,6 +37,10 @@ record Ask(
         boolean tooLarge) {
     /** The cookie by which a screen remembers its cashier. */
     static final String CASHIER = "cashier";
+
+    /** What forms and addresses carry that nobody types; a time in ms may look like a card's. */
+    private static final Set<String> NOT_TYPED =
+            Set.of("key", "order", "part", "taken-at", "told-cents", "told-menu", "version");
 
     /** A form of the counter: its call in percent escapes, a name, a reason, and small fields. */
     static final int BODY_BYTES_MAX = (int) Limits.BODY_BYTES_MAX;
@@ -65,14 +70,19 @@ record Ask(
         return fields.getOrDefault(name, "").strip();
     }
 
-    /** Whether anything in it looks like the number of a payment card; nothing takes one. */
+    /**
+     * Whether anything that a person typed looks like the number of a payment card; nothing takes
+     * one. Every tenth time of day in milliseconds would, so what scripts fill in is not asked.
+     */
     boolean holdsCard() {
-        return fields.entrySet().stream()
-                        .anyMatch(
-                                field ->
-                                        CardNumber.isIn(field.getKey())
-                                                || CardNumber.isIn(field.getValue()))
-                || CardNumber.isIn(cashier);
+        return holdsCard(fields) || holdsCard(named) || CardNumber.isIn(cashier);
+    }
+
+    private static boolean holdsCard(Map<String, String> texts) {
+        return texts.entrySet().stream()
+                .filter(text -> !NOT_TYPED.contains(text.getKey()))
+                .anyMatch(
+                        text -> CardNumber.isIn(text.getKey()) || CardNumber.isIn(text.getValue()));
     }
 
     /** What was typed, to be shown again: all but what looks like the number of a card. */

@@ -68,6 +68,7 @@ public final class Assets {
                     "js/outbox.js",
                     "js/outbox-view.js",
                     "js/place.js",
+                    "js/pay-away.js",
                     "icon.svg",
                     "vendor/htmx-2.0.10.min.js");
 

@@ -44,7 +44,7 @@ final class AwayRoutes {
             return handling.sentence(503, ask.screen().t().get("page.no-menu"), ask);
         }
         T t = context.texts().in(ask.in("language").equals("es") ? Lang.ES : Lang.EN);
-        Kit kit = Kit.of(menu, context.settings().tax(), t.phrases());
+        Kit kit = Kit.of(menu, context.settings().tax(), context.settings().cash(), t.phrases());
         byte[] written = kit.written().getBytes(StandardCharsets.UTF_8);
         return new Reply(200, PLAIN, ByteBuffer.wrap(written), Map.of());
     }

@@ -34,7 +34,7 @@ final class CounterReading {
     CallView view(String text, String edited, boolean pressed, T t)
             throws PageHandling.Interrupted {
         if (CardNumber.isIn(text)) {
-            return withCard(t);
+            return CallViews.withCard(t.phrases());
         }
         CallParser parser = context.parser().get();
         Reading reading = parser.read(text);
@@ -43,13 +43,6 @@ final class CounterReading {
         Said said = said(parser.menu(), priced, CallViews.asked(reading), edited);
         CallView view = views.of(text, reading, pressed, said.shortage());
         return priced.isEmpty() ? view : view.withQuote(t.quote(said.quote()));
-    }
-
-    /** A call with a card's number in it is not read, and the number does not come back. */
-    private static CallView withCard(T t) {
-        CallView.Fault fault =
-                new CallView.Fault(PageHandling.cardSentence(t), false, List.of(), List.of());
-        return new CallView(List.of(), "", "", "", 0, "", Optional.of(fault), List.of(), false);
     }
 
     /** What the stand says to lines as things are now. */

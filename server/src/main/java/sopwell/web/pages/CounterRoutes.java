@@ -218,7 +218,7 @@ final class CounterRoutes {
                         context.desk()
                                 .submit(ask.key(), ask.fingerprint(), new ForOrders(command)));
         return switch (answer.outcome()) {
-            case DONE, REPEATED -> leave(ask, "voided", number(ask.field("number")));
+            case DONE, REPEATED -> leaveVoid(ask);
             case REFUSED -> {
                 Refusal refusal = answer.refusal().orElseThrow();
                 Optional<MeanwhileView> meanwhile =
@@ -238,9 +238,30 @@ final class CounterRoutes {
         };
     }
 
+    /** A void order that was paid leads to where its money is given back. */
+    private Reply leaveVoid(Ask ask) throws PageHandling.Interrupted {
+        String id = ask.in("order");
+        boolean owes =
+                PageHandling.await(
+                        context.follower()
+                                .ask(
+                                        stand ->
+                                                stand.orders()
+                                                        .find(id)
+                                                        .filter(o -> stand.till().dueCents(o) < 0)
+                                                        .isPresent()));
+        int number = number(ask.field("number"));
+        return owes
+                ? go(ask, "/counter/orders/" + id + "/money", number)
+                : leave(ask, "voided", number);
+    }
+
     /** Back to the counter, which says what was done. */
     private static Reply leave(Ask ask, String what, int number) {
-        String path = "/counter?" + what + "=" + number;
+        return go(ask, "/counter?" + what + "=" + number, number);
+    }
+
+    private static Reply go(Ask ask, String path, int number) {
         return ask.partial()
                 ? PageHandling.html(200, "")
                         .with("HX-Redirect", path)

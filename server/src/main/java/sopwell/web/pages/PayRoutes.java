@@ -159,7 +159,9 @@ final class PayRoutes {
         }
         Answer answer = PageHandling.await(context.desk().submit(key, ask.fingerprint(), command));
         return switch (answer.outcome()) {
-            case DONE, REPEATED -> show(200, ask, said(answer, type, t));
+            case DONE, REPEATED ->
+                    show(200, ask, said(answer, type, t))
+                            .with(CounterResult.ORDER, ask.in("order"));
             case REFUSED -> {
                 Refusal refusal = answer.refusal().orElseThrow();
                 String sentence = t.sentence(refusal, context.follower().menu());
@@ -221,7 +223,9 @@ final class PayRoutes {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("v", view);
-        params.put("reasons", List.of("cold", "late", "wrong"));
+        params.put(
+                "reasons",
+                view.order().isVoid() ? List.of("void") : List.of("cold", "late", "wrong"));
         return PageHandling.html(status, context.pages().render("pay/page", params));
     }
 

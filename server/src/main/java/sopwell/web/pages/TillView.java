@@ -3,6 +3,7 @@ package sopwell.web.pages;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import sopwell.Limits;
 import sopwell.desk.Stand;
 import sopwell.money.CashUnit;
 import sopwell.money.CashUnits;
@@ -28,22 +29,57 @@ public record TillView(
      *
      * @param drawers the newest day's tills in the order of their opening
      * @param apart what was paid at no open till
+     * @param unsettled orders of the day that the guest has, or that are void, and that are not
+     *     settled
      * @param chosen whose till this screen takes money for, or empty
      */
     public record State(
-            List<Drawer> drawers, Takings apart, String chosen, CashUnits units, ZoneId zone) {
+            List<Drawer> drawers,
+            Takings apart,
+            List<Unsettled> unsettled,
+            String chosen,
+            CashUnits units,
+            ZoneId zone) {
         public State {
             drawers = List.copyOf(drawers);
+            unsettled = List.copyOf(unsettled);
         }
 
         static State of(Stand stand, String cashier) {
             return new State(
                     stand.till().drawers(),
                     stand.till().apart(),
+                    Unsettled.of(stand),
                     stand.till().open(cashier).map(Drawer::cashier).orElse(""),
                     stand.settings().cash().units(),
                     stand.settings().zone());
         }
+    }
+
+    /**
+     * An order that is over and not settled.
+     *
+     * @param dueCents negative when money is due back
+     */
+    public record Unsettled(String order, int number, String name, long dueCents) {
+        static List<Unsettled> of(Stand stand) {
+            return stand.orders().all().stream()
+                    .filter(order -> !order.isOpen() && stand.till().dueCents(order) != 0)
+                    .limit(Limits.BOARD_ROWS_MAX)
+                    .map(
+                            order ->
+                                    new Unsettled(
+                                            order.id(),
+                                            order.number(),
+                                            order.name(),
+                                            stand.till().dueCents(order)))
+                    .toList();
+        }
+    }
+
+    /** What is due on an order, in words. */
+    public String owed(Unsettled order) {
+        return CounterView.owed(t, order.dueCents());
     }
 
     /** The tills that are open. */

@@ -73,7 +73,7 @@ class AwayPagesTest {
                         "told-cents",
                         "373",
                         "taken-at",
-                        stand.nowMs());
+                        stand.nowSeconds());
         HttpResponse<String> placed = stand.press("/counter/orders", "a", fries);
         assertEquals(200, placed.statusCode(), placed.body());
         assertEquals("1", placed.headers().firstValue("sopwell-number").get());
@@ -91,7 +91,7 @@ class AwayPagesTest {
                         "told-cents",
                         "1",
                         "taken-at",
-                        stand.nowMs());
+                        stand.nowSeconds());
         HttpResponse<String> refused = stand.press("/counter/orders", "b", cheap);
         assertEquals(422, refused.statusCode());
         assertTrue(refused.body().contains("told $0.01"), refused.body());

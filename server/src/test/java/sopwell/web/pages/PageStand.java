@@ -143,9 +143,9 @@ public final class PageStand implements AutoCloseable {
                 .orElseThrow();
     }
 
-    /** What its clock says, in milliseconds, as a form's field. */
-    String nowMs() {
-        return Long.toString(now.get().toEpochMilli());
+    /** What its clock says, in seconds, as a form's field. */
+    String nowSeconds() {
+        return Long.toString(now.get().getEpochSecond());
     }
 
     void change(String order, String call) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.money.CardNumber;
 import sopwell.orders.OrderCommand;
 
 /** The counter's money and the tills, as pages. */
@@ -114,6 +115,22 @@ class PayPagesTest {
     }
 
     @Test
+    void voidingAPaidOrderLeadsToItsMoneyAndTheTillRemindsOfIt() {
+        String order = stand.place("beef", "Ines");
+        pay(order, Map.of("way", "cash"));
+        HttpResponse<String> voided = post(order, "voids", Map.of("reason", "gone"));
+        assertEquals(
+                "/counter/orders/" + order + "/money",
+                voided.headers().firstValue("Location").orElseThrow());
+        assertTrue(stand.get("/till").body().contains("give back $8.55"));
+        String unpaid = stand.place("beef", "Theo");
+        HttpResponse<String> other = post(unpaid, "voids", Map.of("reason", "gone", "number", "2"));
+        assertEquals("/counter?voided=2", other.headers().firstValue("Location").orElseThrow());
+        post(order, "refunds", Map.of("means", "cash", "reason", "gone"));
+        assertFalse(stand.get("/till").body().contains("give back"));
+    }
+
+    @Test
     void takesAShareOffAndRefusesWhatIsNone() {
         String order = stand.place("beef", "");
         String page = post(order, "discounts", Map.of("off", "10%", "reason", "late")).body();
@@ -208,6 +225,19 @@ class PayPagesTest {
         assertTrue(reading.contains("card’s number in it"), reading);
         assertFalse(reading.contains("1111"), reading);
         assertTrue(reading.contains("id=\"hints\""), "the line goes on reading");
+    }
+
+    @Test
+    void theTimeThatAnOrderWasTakenIsNoCardsNumber() {
+        long atMs = 1_795_802_400_000L;
+        while (!CardNumber.isIn("" + atMs)) {
+            atMs++;
+        }
+        Map<String, String> form = Map.of("key", "k", "call", "beef", "taken-at", "" + atMs);
+        String body = stand.press("/counter/orders", "k", form).body();
+        assertFalse(body.contains("card’s number in it"), body);
+        String search = stand.get("/orders?find=" + CARD.replace(" ", "")).body();
+        assertFalse(search.contains("4111"), "what was searched for does not come back");
     }
 
     private String panel(String order) {

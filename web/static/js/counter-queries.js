@@ -14,6 +14,7 @@ let shown = shownQuery();
 let shownAt = 0;
 let telling = 0;
 let fading = 0;
+let before = null;
 
 function shownQuery() {
   return document.querySelector('[data-query]')?.dataset.query || '';
@@ -35,7 +36,7 @@ function closeWords() {
   words.hidden = true;
   words.elements.text.value = '';
   if (here) {
-    call.focus();
+    (before?.isConnected ? before : call).focus();
   }
 }
 
@@ -60,6 +61,7 @@ strip.addEventListener('mousedown', (event) => {
 strip.addEventListener('click', (event) => {
   if (event.target.closest('[data-words]')) {
     words.elements.query.value = shown;
+    before = document.activeElement;
     words.hidden = false;
     words.elements.text.focus();
   } else if (event.target.closest('[data-words-not]')) {

@@ -32,6 +32,7 @@ public final class Assets {
                     "css/words.css",
                     "css/orders.css",
                     "css/queries.css",
+                    "css/counter-queries.css",
                     "css/outs.css",
                     "css/day-orders.css",
                     "css/paper.css",

@@ -41,7 +41,7 @@ function at(entry) {
 
 function reasons(entry) {
   const taps = REASONS.map((why) => {
-    const reason = say('counter.void.' + why);
+    const reason = say('reason.' + why);
     return button(reason, () => outbox.throwAway(entry, reason), why);
   });
   const keep = button(say('outbox.throw.keep'), () => {

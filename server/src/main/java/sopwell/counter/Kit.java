@@ -30,6 +30,7 @@ public record Kit(Menu menu, TaxRule tax, CashRule cash, Phrases phrases) {
         "call.",
         "counter.",
         "outbox.",
+        "reason.",
         "quote",
         "list.and",
         "out.size",

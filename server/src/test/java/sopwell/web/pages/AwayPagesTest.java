@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import sopwell.SourceTree;
 import sopwell.counter.Kit;
 import sopwell.menu.Lang;
 
@@ -45,6 +49,24 @@ class AwayPagesTest {
             assertEquals(PageStand.menu().revision(), kit.menu().revision());
             assertEquals(PageStand.menu().parts(), kit.menu().parts());
             assertFalse(answer.headers().firstValue("set-cookie").isPresent());
+        }
+    }
+
+    @Test
+    void everyTextThatAScriptSaysIsInTheKit() {
+        Kit kit = Kit.read(stand.get("/counter/kits/en").body());
+        Pattern said = Pattern.compile("\\bsay\\('([a-z.-]+?[a-zA-Z_-]+)'");
+        TreeSet<String> missing = new TreeSet<>();
+        for (SourceTree.Source script : SourceTree.scriptsAndStyles()) {
+            said.matcher(script.text())
+                    .results()
+                    .map(found -> found.group(1))
+                    .filter(key -> !kit.phrases().has(key))
+                    .forEach(missing::add);
+        }
+        assertEquals(new TreeSet<>(), missing);
+        for (String reason : List.of("mind", "gone", "wrong", "out")) {
+            assertTrue(kit.phrases().has("reason." + reason), reason);
         }
     }
 

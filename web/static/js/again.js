@@ -1,11 +1,12 @@
 // "Again", "again 214", "same but dry": Enter turns it into the call that says so, to be looked at
 // and placed with the next Enter. F8 has the last order again.
 import { setText } from './call-line.js';
+import { refuse, wordsOf } from './dom.js';
 
 const form = document.getElementById('call-form');
 const call = document.getElementById('call');
 const answer = document.getElementById('answer');
-const words = form.dataset.again.split(',').map((word) => word.trim());
+const words = form.dataset.again.split(',');
 
 function asksAgain(text) {
   const said = text.trim().toLowerCase().replace(/\s+/g, ' ');
@@ -19,25 +20,18 @@ async function expand(text) {
       headers: { 'HX-Request': 'true' },
       body: new URLSearchParams({ call: text }),
     });
-    const page = new DOMParser().parseFromString(await reply.text(), 'text/html');
+    const html = await reply.text();
+    const page = new DOMParser().parseFromString(html, 'text/html');
     const found = page.getElementById('again-call');
     if (found) {
       setText(found.dataset.call + ' ');
       call.focus();
     } else {
-      complain(page.body.textContent.trim());
+      refuse(answer, wordsOf(html));
     }
   } catch {
-    complain(document.body.dataset.sendLost);
+    refuse(answer, document.body.dataset.sendLost);
   }
-}
-
-function complain(text) {
-  const line = document.createElement('p');
-  line.className = 'refused-order';
-  line.setAttribute('role', 'alert');
-  line.textContent = text;
-  answer.replaceChildren(line);
 }
 
 // Before anything else hears of it: the text is not a call yet.

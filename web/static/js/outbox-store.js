@@ -155,7 +155,7 @@ export function remove(id) {
   return change(['orders'], (orders) => orders.delete(id));
 }
 
-// Thrown away on purpose: kept with its reason, so that it can be looked up.
+// Thrown away on purpose: it and its reason stay in this browser's database, and on no screen.
 export function throwAway(entry, reason) {
   return change(['orders', 'thrown'], (orders, thrown) => {
     thrown.put({ ...entry, reason, thrownAtMs: Date.now() });

@@ -1,5 +1,6 @@
 // Shows what waits: one calm line beside the title, and the orders above the open ones. A refused
 // order can be opened in the call line or thrown away with a reason; nothing goes by itself.
+import { element } from './dom.js';
 import { current, say } from './kit.js';
 import { reopen } from './place.js';
 import { setText } from './call-line.js';
@@ -18,17 +19,8 @@ const time = new Intl.DateTimeFormat('en-GB', {
 let asking = 0;
 let drawn = 0;
 
-function element(name, className, ...children) {
-  const made = document.createElement(name);
-  if (className) {
-    made.className = className;
-  }
-  made.append(...children.filter(Boolean));
-  return made;
-}
-
 function button(text, does, act) {
-  const made = element('button', '', text);
+  const made = element('button', {}, text);
   made.type = 'button';
   made.dataset.act = act;
   made.addEventListener('click', does);
@@ -48,7 +40,8 @@ function reasons(entry) {
     asking = 0;
     draw();
   }, 'keep');
-  return element('p', 'acts reasons', element('span', '', say('outbox.throw.why')), ...taps, keep);
+  return element('p', { class: 'acts reasons' },
+    element('span', {}, say('outbox.throw.why')), ...taps, keep);
 }
 
 function throwButton(entry) {
@@ -63,11 +56,11 @@ function acts(entry, old) {
     return reasons(entry);
   }
   if (entry.number > 0) {
-    const there = element('a', 'button', say('outbox.look', entry.number));
+    const there = element('a', { class: 'button' }, say('outbox.look', entry.number));
     there.href = `/counter/orders/${entry.order}/money`;
-    return element('p', 'acts', there, throwButton(entry));
+    return element('p', { class: 'acts' }, there, throwButton(entry));
   }
-  return element('p', 'acts',
+  return element('p', { class: 'acts' },
     old && button(say('outbox.send'), () => outbox.want(entry.id), 'send'),
     button(say('outbox.open'), () => reopen(entry, setText), 'open'),
     throwButton(entry));
@@ -79,22 +72,22 @@ function row(entry) {
   const what = [entry.label ? say('outbox.waiting', entry.label) : '', entry.name]
     .filter(Boolean).join(' · ');
   const why = refused ? say('outbox.refused', entry.sentence) : old && say('outbox.old');
-  const made = element('li', refused || old ? 'needs-you' : '',
-    what && element('b', '', what),
-    element('p', '', entry.lines.join(' · ')),
-    element('p', 'state', [say('outbox.taken', at(entry)), entry.total,
+  const made = element('li', refused || old ? { class: 'needs-you' } : {},
+    what && element('b', {}, what),
+    element('p', {}, entry.lines.join(' · ')),
+    element('p', { class: 'state' }, [say('outbox.taken', at(entry)), entry.total,
       entry.paid && say('pay.paid')].filter(Boolean).join(' · ')),
-    why && element('p', 'why', why),
+    why && element('p', { class: 'why' }, why),
     (refused || old) && acts(entry, old));
   made.dataset.entry = entry.id;
   return made;
 }
 
 function known(one) {
-  const made = element('li', 'became',
-    element('b', '', say('outbox.became', one.label, one.number)),
-    one.name && element('p', '', one.name),
-    element('p', 'acts', button(say('outbox.became.known'),
+  const made = element('li', { class: 'became' },
+    element('b', {}, say('outbox.became', one.label, one.number)),
+    one.name && element('p', {}, one.name),
+    element('p', { class: 'acts' }, button(say('outbox.became.known'),
       () => outbox.forgetTold(one.id), 'known')));
   made.dataset.told = one.id;
   return made;
@@ -134,8 +127,8 @@ async function draw() {
   tellHead(entries, looked);
   list.hidden = shown.length + numbers.length === 0;
   list.replaceChildren(...(list.hidden ? [] : [
-    element('h2', '', say('outbox.title')),
-    element('ol', '', ...shown.map(row), ...numbers.map(known)),
+    element('h2', {}, say('outbox.title')),
+    element('ol', {}, ...shown.map(row), ...numbers.map(known)),
   ]));
 }
 

@@ -1,21 +1,10 @@
 // Prints a paper without leaving the screen: it is fetched, drawn in a frame that nobody sees, and
 // handed to the browser's own printing. F9 prints the slip of the order that was placed last.
+import { refusal, wordsOf } from './dom.js';
 import { newKey } from './keys.js';
 
 const said = document.getElementById('paper-said') || document.getElementById('answer');
 let frame = null;
-
-function complain(text) {
-  if (said.id === 'paper-said') {
-    said.textContent = text;
-  } else {
-    const line = document.createElement('p');
-    line.className = 'refused-order';
-    line.setAttribute('role', 'alert');
-    line.textContent = text;
-    said.append(line);
-  }
-}
 
 function draw(html) {
   frame?.remove();
@@ -31,10 +20,13 @@ function draw(html) {
   document.body.append(frame);
 }
 
+// Beside what the panel shows, which may still be needed.
+function complain(sentence) {
+  said.append(refusal(sentence));
+}
+
 async function print(address, paper) {
-  if (said.id === 'paper-said') {
-    said.textContent = '';
-  }
+  said.querySelector('.refused-order')?.remove();
   try {
     const answer = await fetch(address, {
       method: 'POST',
@@ -45,7 +37,7 @@ async function print(address, paper) {
     if (answer.ok) {
       draw(text);
     } else {
-      complain(new DOMParser().parseFromString(text, 'text/html').body.textContent.trim());
+      complain(wordsOf(text));
     }
   } catch {
     complain(document.body.dataset.sendLost);

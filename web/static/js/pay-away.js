@@ -1,21 +1,13 @@
 // Money for an order that waits here: cash or card, for the whole of it. It goes in right behind
 // its order, with what was handed over, so that the till adds up as if the server had been there.
 import { current, say } from './kit.js';
+import { element } from './dom.js';
 import { newKey } from './keys.js';
 import * as outbox from './outbox.js';
 
 const place = document.getElementById('pay-place');
 const call = document.getElementById('call');
 const touch = matchMedia('(pointer: coarse)').matches;
-
-function element(name, attributes, ...children) {
-  const made = document.createElement(name);
-  for (const [key, value] of Object.entries(attributes)) {
-    made.setAttribute(key, value);
-  }
-  made.append(...children);
-  return made;
-}
 
 function money(cents) {
   return current().money(String(cents));

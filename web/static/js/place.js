@@ -1,7 +1,8 @@
 // Placing an order: it goes into the outbox first and to the server from there. With the server
 // there, that is one step; with it away, the order waits here and the guest is told a label.
+import { element, refuse } from './dom.js';
 import { current, isOutdated, renew, say } from './kit.js';
-import { readNow, showView } from './reading.js';
+import { draw, readNow } from './reading.js';
 import { now } from './server-clock.js';
 import * as outbox from './outbox.js';
 import { offer } from './pay-away.js';
@@ -18,20 +19,13 @@ let keptId = 0;
 let direct = false;
 let opened = 0;
 
-// With letters between, and a time in seconds: a long row of digits could be taken for a card's
-// number, which no field may hold.
-function spelled(revision) {
-  return revision.replace(/.{4}/g, '$&g');
-}
-
 function entryOf(view) {
   const takenAtMs = Math.round(now());
   const key = newKey();
   const service = form.querySelector('[name="service"]:checked').value;
   const body = new URLSearchParams({
     key, call: call.value, name: name.value, service,
-    'told-menu': spelled(current().revision()), 'told-cents': view.totalCents,
-    'taken-at': Math.floor(takenAtMs / 1000),
+    'told-menu': current().revision(), 'told-cents': view.totalCents, 'taken-at': takenAtMs,
   });
   return {
     requests: [{ path: '/counter/orders', key, body: body.toString() }], order: '', number: 0,
@@ -41,37 +35,12 @@ function entryOf(view) {
   };
 }
 
-function paragraph(className, ...children) {
-  const made = document.createElement('p');
-  made.className = className;
-  made.append(...children);
-  return made;
-}
-
-function part(tag, text) {
-  const made = document.createElement(tag);
-  made.textContent = text;
-  return made;
-}
-
-function panel(className, ...children) {
-  const made = document.createElement('div');
-  made.className = className;
-  made.append(...children);
-  answer.replaceChildren(made);
-}
-
 function showKept(entry) {
-  panel('placed kept',
-    paragraph('placed-number', say('outbox.kept', entry.label)),
-    paragraph('placed-total', part('span', say('outbox.pay')), ' ', part('b', entry.total)),
-    paragraph('kept-why', say('outbox.kept.why')));
-}
-
-function showRefused(sentence) {
-  const line = paragraph('refused-order', sentence);
-  line.setAttribute('role', 'alert');
-  answer.replaceChildren(line);
+  answer.replaceChildren(element('div', { class: 'placed kept' },
+    element('p', { class: 'placed-number' }, say('outbox.kept', entry.label)),
+    element('p', { class: 'placed-total' }, element('span', {}, say('outbox.pay')), ' ',
+      element('b', {}, entry.total)),
+    element('p', { class: 'kept-why' }, say('outbox.kept.why'))));
 }
 
 function showAnswer(html) {
@@ -121,7 +90,7 @@ async function heard(news) {
   const entry = underWay;
   underWay = null;
   if (news.kind === 'refused') {
-    showRefused(news.sentence || '');
+    refuse(answer, news.sentence || '');
     // What was typed stands in the line still, so it need not wait in the outbox too.
     if (call.value === entry.call) {
       await outbox.remove(entry.id);
@@ -139,15 +108,15 @@ async function heard(news) {
 
 async function place() {
   const view = readNow(true);
-  showView(view);
+  draw(view);
   // A card's number must not even wait in the browser.
   if (current().holdsCard(name.value)) {
-    showRefused(say('refusal.CARD_NUMBER', say('field.name')));
+    refuse(answer, say('refusal.CARD_NUMBER', say('field.name')));
     name.focus();
     return;
   }
   if (!view.placeable) {
-    showRefused(view.fault?.sentence || '');
+    refuse(answer, view.fault?.sentence || '');
     return;
   }
   const entry = entryOf(view);

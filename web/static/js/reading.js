@@ -1,6 +1,7 @@
 // Reads and prices the call in the page at every key, with the server's own reader. The wait alone
 // must be asked for, and comes in when it is there.
 import { current, heardOf, say } from './kit.js';
+import { element } from './dom.js';
 import { now } from './server-clock.js';
 
 const WAIT_PAUSE_MS = 150;
@@ -12,15 +13,6 @@ let asking = 0;
 let shown = '';
 let shownOuts = '';
 let wait = '';
-
-function element(name, attributes = {}, ...children) {
-  const made = document.createElement(name);
-  for (const [key, value] of Object.entries(attributes)) {
-    made.setAttribute(key, value);
-  }
-  made.append(...children);
-  return made;
-}
 
 function fixes(fault) {
   const list = element('p', { class: 'fixes' });
@@ -89,7 +81,7 @@ function drawReading(view) {
       sum('counter.total', view.total, 'sum')));
 }
 
-function draw(view) {
+export function draw(view) {
   drawHints(view);
   drawReading(view);
   document.body.dispatchEvent(new CustomEvent('reading:drawn'));
@@ -134,10 +126,6 @@ function outs() {
 // The view of the call as it stands; pressed, what is unfinished is a fault.
 export function readNow(pressed) {
   return JSON.parse(current().read(call.value, pressed, outs(), String(Math.round(now()))));
-}
-
-export function showView(view) {
-  draw(view);
 }
 
 // An order that is edited keeps what it had, out or not, which only the server knows: it reads.

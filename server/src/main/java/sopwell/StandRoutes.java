@@ -77,7 +77,7 @@ final class StandRoutes {
                         () -> parser(follower.menu()),
                         this::parserOf,
                         date -> askDay(date, MixPageData::of),
-                        date -> askDay(date, StandRoutes::report),
+                        date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
                         this::newKey));
         ApiRoutes.add(
                 routes,
@@ -122,11 +122,6 @@ final class StandRoutes {
             parser.set(known);
         }
         return known;
-    }
-
-    private static DayReport report(Stand stand) {
-        LocalDate date = stand.orders().date().orElseThrow();
-        return DayReport.of(date, stand.orders(), stand.till());
     }
 
     private Optional<CallParser> parserOf(String revision) {

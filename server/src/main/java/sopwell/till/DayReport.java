@@ -61,8 +61,8 @@ public record DayReport(
         }
     }
 
-    /** The report on the day of these orders. */
-    public static DayReport of(LocalDate date, Orders orders, Till till) {
+    /** The report on the newest day; there must have been one. */
+    public static DayReport of(Orders orders, Till till) {
         Owed unpaid = new Owed(0, 0);
         Owed dueBack = new Owed(0, 0);
         Takings all = till.apart();
@@ -79,7 +79,7 @@ public record DayReport(
             }
         }
         return new DayReport(
-                date,
+                orders.date().orElseThrow(),
                 sales(orders),
                 all,
                 till.apart(),

@@ -69,10 +69,7 @@ final class SimulatedDay {
     }
 
     DayReport report() {
-        return DayReport.of(
-                script.stand().orders().date().orElseThrow(),
-                script.stand().orders(),
-                script.stand().till());
+        return DayReport.of(script.stand().orders(), script.stand().till());
     }
 
     private void step() {

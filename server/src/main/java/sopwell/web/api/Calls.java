@@ -157,9 +157,15 @@ final class Calls {
         return bare;
     }
 
-    /** No text of any request holds a card's number, whatever the text is for. */
+    /**
+     * No text of any request holds a card's number, whatever the text is for. A menu's revision is
+     * no text: it is looked up, never kept or shown, and some of them would look like one.
+     */
     private static void noCard(JsonNode node, String field, T text) throws Refused {
-        boolean found = node.isTextual() && CardNumber.isIn(node.textValue());
+        boolean found =
+                node.isTextual()
+                        && !field.equals("menuRevision")
+                        && CardNumber.isIn(node.textValue());
         for (Map.Entry<String, JsonNode> inner : node.properties()) {
             found |= CardNumber.isIn(inner.getKey());
             noCard(inner.getValue(), inner.getKey(), text);

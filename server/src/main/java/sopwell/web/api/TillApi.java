@@ -144,9 +144,7 @@ final class TillApi {
         return days.ask(
                 exchange,
                 text,
-                stand ->
-                        DayReport.of(
-                                stand.orders().date().orElseThrow(), stand.orders(), stand.till()),
+                stand -> DayReport.of(stand.orders(), stand.till()),
                 report ->
                         csv
                                 ? TillCsv.reply(report, context.settings().zone())

@@ -57,6 +57,7 @@ public final class Assets {
                     "js/count.js",
                     "js/outs.js",
                     "js/keys.js",
+                    "js/dom.js",
                     "js/again.js",
                     "js/paper.js",
                     "js/register.js",

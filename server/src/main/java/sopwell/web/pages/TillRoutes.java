@@ -3,16 +3,12 @@ package sopwell.web.pages;
 import io.undertow.server.RoutingHandler;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalLong;
 import sopwell.desk.Answer;
-import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForTill;
 import sopwell.money.CashUnit;
 import sopwell.money.CashUnits;
@@ -24,8 +20,6 @@ import sopwell.web.T;
 
 /** The tills: open, pay in and out, count, close; and the day's report. Thread-safe. */
 final class TillRoutes {
-    private static final String TODAY = "today";
-
     /** A screen remembers its cashier for a day: 24 hours, in seconds. */
     private static final int KEPT_SECONDS = 24 * 60 * 60;
 
@@ -140,43 +134,23 @@ final class TillRoutes {
     }
 
     private Reply report(Ask ask) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        LocalDate now = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
-        if (ask.in("date").equals(TODAY)) {
-            Optional<DayReport> newest =
-                    PageHandling.await(context.follower().ask(TillRoutes::newest));
-            LocalDate date = newest.map(DayReport::date).orElse(now);
-            return report(200, ask, date, newest, newest.isEmpty() ? t.get("mix.none") : "");
-        }
-        LocalDate date;
-        try {
-            date = LocalDate.parse(ask.in("date"));
-        } catch (DateTimeParseException wrong) {
-            String sentence = t.of("mix.not-date", ask.in("date"), now);
-            return report(404, ask, now, Optional.empty(), sentence);
-        }
-        Optional<DayReport> past = PageHandling.await(context.reports().apply(date));
-        return past.isPresent()
-                ? report(200, ask, date, past, "")
-                : report(404, ask, date, past, t.of("mix.unknown", t.date(date)));
-    }
-
-    private static Optional<DayReport> newest(Stand stand) {
-        return stand.orders().date().map(date -> DayReport.of(date, stand.orders(), stand.till()));
-    }
-
-    private Reply report(
-            int status, Ask ask, LocalDate date, Optional<DayReport> found, String sentence) {
+        AskedDay<DayReport> day =
+                AskedDay.of(
+                        ask,
+                        context,
+                        stand -> DayReport.of(stand.orders(), stand.till()),
+                        context.reports());
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
-        params.put("date", date);
+        params.put("date", day.date());
         params.put(
                 "v",
-                found.map(r -> new ReportView(ask.screen().t(), r, context.settings().zone()))
+                day.found()
+                        .map(r -> new ReportView(ask.screen().t(), r, context.settings().zone()))
                         .orElse(null));
-        params.put("sentence", sentence);
-        params.put("live", ask.in("date").equals(TODAY));
-        return PageHandling.html(status, context.pages().render("till/report", params));
+        params.put("sentence", day.sentence());
+        params.put("live", AskedDay.isToday(ask));
+        return PageHandling.html(day.status(), context.pages().render("till/report", params));
     }
 
     private static OptionalLong amount(String typed) {

@@ -13,14 +13,9 @@ import sopwell.orders.Told;
  * @param told what was told; empty when the page told nothing by itself
  */
 record ToldForm(CallParser parser, Optional<Told> told) {
-    private static final long SECOND_MILLIS = 1_000;
-
-    /**
-     * Reads the fields {@code told-menu}, a revision with the letter g between its digits, {@code
-     * told-cents}, and {@code taken-at} in seconds: none of them can look like a card's number.
-     */
+    /** Reads the fields {@code told-menu}, {@code told-cents}, and {@code taken-at} in ms. */
     static ToldForm of(Ask ask, PageContext context) {
-        String revision = ask.field("told-menu").replace("g", "");
+        String revision = ask.field("told-menu");
         if (revision.isEmpty()) {
             return new ToldForm(context.parser().get(), Optional.empty());
         }
@@ -31,7 +26,7 @@ record ToldForm(CallParser parser, Optional<Told> told) {
                                 new Told(
                                         by.menu(),
                                         number(ask.field("told-cents")),
-                                        SECOND_MILLIS * number(ask.field("taken-at"))));
+                                        number(ask.field("taken-at"))));
         return new ToldForm(parser.orElse(null), told);
     }
 

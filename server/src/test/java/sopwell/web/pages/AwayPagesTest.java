@@ -95,7 +95,7 @@ class AwayPagesTest {
                         "told-cents",
                         "373",
                         "taken-at",
-                        stand.nowSeconds());
+                        stand.nowMillis());
         HttpResponse<String> placed = stand.press("/counter/orders", "a", fries);
         assertEquals(200, placed.statusCode(), placed.body());
         assertEquals("1", placed.headers().firstValue("sopwell-number").get());
@@ -113,7 +113,7 @@ class AwayPagesTest {
                         "told-cents",
                         "1",
                         "taken-at",
-                        stand.nowSeconds());
+                        stand.nowMillis());
         HttpResponse<String> refused = stand.press("/counter/orders", "b", cheap);
         assertEquals(422, refused.statusCode());
         assertTrue(refused.body().contains("told $0.01"), refused.body());

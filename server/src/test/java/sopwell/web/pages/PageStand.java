@@ -10,7 +10,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -99,8 +98,7 @@ public final class PageStand implements AutoCloseable {
     }
 
     private static DayReport report(Stand stand) {
-        LocalDate date = stand.orders().date().orElseThrow();
-        return DayReport.of(date, stand.orders(), stand.till());
+        return DayReport.of(stand.orders(), stand.till());
     }
 
     /** The demo's menu. */
@@ -144,8 +142,8 @@ public final class PageStand implements AutoCloseable {
     }
 
     /** What its clock says, in seconds, as a form's field. */
-    String nowSeconds() {
-        return Long.toString(now.get().getEpochSecond());
+    String nowMillis() {
+        return Long.toString(now.get().toEpochMilli());
     }
 
     void change(String order, String call) {

@@ -1,6 +1,8 @@
 package sopwell.call;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,6 +22,13 @@ import sopwell.menu.Selection;
  * of each line, only the groups that it speaks of.
  */
 public final class Again {
+    /** What means "the same once more", in lower case; house words, which no menu has to name. */
+    public static final List<String> WORDS =
+            List.of("again", "same again", "same", "otra vez", "lo mismo", "igual");
+
+    /** What comes before the changes and means nothing itself. */
+    private static final List<String> BUT = List.of("but", "and", "pero", "y");
+
     private Again() {}
 
     /**
@@ -38,30 +47,26 @@ public final class Again {
      */
     public record Outcome(String call, Optional<CallRefusal> refusal) {}
 
-    /**
-     * Whether a text asks for something again, and what.
-     *
-     * @param again phrases that mean it, in lower case: "again", "same again"
-     * @param but words that come before changes and mean nothing themselves
-     */
-    public static Optional<Wanted> read(String text, List<String> again, List<String> but) {
+    /** Whether a text asks for something again, and what. */
+    public static Optional<Wanted> read(String text) {
         String said = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         Optional<String> phrase =
-                again.stream()
+                WORDS.stream()
                         .filter(one -> said.equals(one) || said.startsWith(one + " "))
                         .reduce((a, b) -> a.length() >= b.length() ? a : b);
         if (phrase.isEmpty()) {
             return Optional.empty();
         }
-        List<String> words = new ArrayList<>(List.of(said.split(" ", -1)));
-        words.subList(0, phrase.get().split(" ", -1).length).clear();
+        Deque<String> words =
+                new ArrayDeque<>(
+                        List.of(said.substring(phrase.get().length()).strip().split(" ", -1)));
         int number = 0;
         int digits = String.valueOf(Limits.ORDER_NUMBER_MAX).length();
-        if (!words.isEmpty() && words.get(0).matches("#?[0-9]{1," + digits + "}")) {
-            number = Integer.parseInt(words.remove(0).replace("#", ""));
+        if (words.peek().matches("#?[0-9]{1," + digits + "},?")) {
+            number = Integer.parseInt(words.remove().replaceAll("[#,]", ""));
         }
-        if (!words.isEmpty() && but.contains(words.get(0).replace(",", ""))) {
-            words.remove(0);
+        if (!words.isEmpty() && BUT.contains(words.peek().replace(",", ""))) {
+            words.remove();
         }
         return Optional.of(new Wanted(number, String.join(" ", words)));
     }

@@ -1,7 +1,6 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,36 +16,20 @@ import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Reply;
 import sopwell.web.T;
-import sopwell.web.Texts;
 
 /** Looks an order of the day up, and has it again. Thread-safe. */
 final class DayOrderRoutes {
     private final PageContext context;
     private final PageHandling handling;
-    private final List<String> again;
-    private final List<String> but;
 
     DayOrderRoutes(PageContext context, PageHandling handling) {
         this.context = context;
         this.handling = handling;
-        this.again = words(context.texts(), "again.words");
-        this.but = words(context.texts(), "again.but");
     }
 
     void add(RoutingHandler routes) {
         routes.get("/orders", handling.handler(this::list));
         routes.post("/counter/again", handling.handler(this::again));
-    }
-
-    /** The words of both languages: a cashier may say either on any screen. */
-    private static List<String> words(Texts texts, String key) {
-        List<String> words = new ArrayList<>();
-        for (sopwell.menu.Lang lang : sopwell.menu.Lang.values()) {
-            for (String word : texts.in(lang).get(key).split(",", -1)) {
-                words.add(word.strip());
-            }
-        }
-        return words;
     }
 
     private Reply list(Ask ask) throws PageHandling.Interrupted {
@@ -69,7 +52,7 @@ final class DayOrderRoutes {
     private Reply again(Ask ask) throws PageHandling.Interrupted {
         T t = ask.screen().t();
         CallParser parser = context.parser().get();
-        Optional<Again.Wanted> wanted = Again.read(ask.field("call"), again, but);
+        Optional<Again.Wanted> wanted = Again.read(ask.field("call"));
         if (parser == null || wanted.isEmpty()) {
             return PageHandling.html(204, "");
         }

@@ -18,9 +18,6 @@ import sopwell.web.StandServer;
 
 /** The packaged server at the far end of a cable; it can be killed and started again. */
 final class AwayStand implements AutoCloseable {
-    private static final List<String> QUICK_START =
-            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
-
     private final HttpClient client = HttpClient.newHttpClient();
     private final Path data;
     private final Cable cable;
@@ -121,7 +118,7 @@ final class AwayStand implements AutoCloseable {
         return StandProcess.start(
                 jar.toString(),
                 data,
-                QUICK_START,
+                StandProcess.quick(),
                 List.of("--start-with", "menu", "--name", Browser.PLAIN_NAME),
                 0);
     }

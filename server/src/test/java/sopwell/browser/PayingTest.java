@@ -43,7 +43,7 @@ class PayingTest {
         stand =
                 StandProcess.start(
                         folder.resolve("stand"),
-                        List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"),
+                        StandProcess.quick(),
                         List.of("--start-with", "menu"));
         counter.open(stand.address() + "/counter");
         counter.waitText("#live", "live");

@@ -19,9 +19,6 @@ import sopwell.crash.StandProcess;
  * the real server.
  */
 class QueryPathTest {
-    private static final List<String> QUICK_START =
-            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
-
     @TempDir Path folder;
     private Browser counter;
     private Browser other;
@@ -33,7 +30,10 @@ class QueryPathTest {
         other = Browser.start(folder);
         stand =
                 StandProcess.start(
-                        folder.resolve("stand"), QUICK_START, List.of("--start-with", "menu"), 0);
+                        folder.resolve("stand"),
+                        StandProcess.quick(),
+                        List.of("--start-with", "menu"),
+                        0);
         counter.open(stand.address() + "/counter");
         waitLive(counter);
     }

@@ -33,7 +33,7 @@ class RushTest {
         stand =
                 StandProcess.start(
                         folder.resolve("stand"),
-                        List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"),
+                        StandProcess.quick(),
                         List.of("--start-with", "menu"));
         counter.open(stand.address() + "/counter");
         counter.waitText("#live", "live");

@@ -24,6 +24,8 @@ class ScreensTest {
                     "/boards/fryer",
                     "/boards/drinks",
                     "/pass",
+                    "/orders",
+                    "/outs",
                     "/till",
                     "/till/today",
                     "/mix/today");
@@ -39,7 +41,7 @@ class ScreensTest {
         try (StandProcess stand =
                         StandProcess.start(
                                 folder.resolve("stand"),
-                                List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"),
+                                StandProcess.quick(),
                                 List.of("--start-with", "demo"));
                 Browser browser = Browser.start(folder)) {
             for (String scheme : List.of("light", "dark")) {
@@ -76,7 +78,7 @@ class ScreensTest {
         try (StandProcess stand =
                         StandProcess.start(
                                 folder.resolve("stand"),
-                                List.of(),
+                                StandProcess.quick(),
                                 List.of("--start-with", "menu"));
                 Browser browser = Browser.start(folder)) {
             browser.open(stand.address() + "/");

@@ -19,9 +19,6 @@ import sopwell.crash.StandProcess;
  * handed over and counted; also when the server is killed in the middle.
  */
 class WalkingPathTest {
-    private static final List<String> QUICK_START =
-            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
-
     @TempDir Path folder;
     private Browser counter;
     private Browser line;
@@ -115,7 +112,10 @@ class WalkingPathTest {
 
     private StandProcess start(int port) throws IOException {
         return StandProcess.start(
-                folder.resolve("stand"), QUICK_START, List.of("--start-with", "menu"), port);
+                folder.resolve("stand"),
+                StandProcess.quick(),
+                List.of("--start-with", "menu"),
+                port);
     }
 
     private void openBoth() {

@@ -19,9 +19,6 @@ import sopwell.crash.Guest.Heard;
  */
 final class KillRun {
     private static final int WRITERS = 4;
-    private static final List<String> QUICK_START =
-            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
-
     private final Path data;
     private final int kills;
     private final SplittableRandom random;
@@ -73,7 +70,8 @@ final class KillRun {
     }
 
     private StandProcess start() throws IOException {
-        StandProcess stand = StandProcess.start(data, QUICK_START, List.of("--start-with", "menu"));
+        StandProcess stand =
+                StandProcess.start(data, StandProcess.quick(), List.of("--start-with", "menu"));
         slowestReadyMillis = Math.max(slowestReadyMillis, stand.readyMillis());
         return stand;
     }

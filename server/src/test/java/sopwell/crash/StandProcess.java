@@ -17,6 +17,19 @@ public final class StandProcess implements AutoCloseable {
     private final String address;
     private final long readyMillis;
 
+    /**
+     * Flags that start it as the README does: with the classes that a rehearsal kept ready, and
+     * without a word about it when the jar is another by now.
+     */
+    public static List<String> quick() {
+        return List.of(
+                "-Xlog:cds=off",
+                "-Xlog:cds+dynamic=off",
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-XX:SharedArchiveFile=" + jar().replaceFirst("\\.jar$", ".jsa"));
+    }
+
     private StandProcess(Process process, String address, long readyMillis) {
         this.process = process;
         this.address = address;

@@ -35,7 +35,7 @@ final class ImportRules {
                     entry("call", Set.of("menu")),
                     entry("orders", Set.of("menu", "money", "log")),
                     entry("till", Set.of("orders", "menu", "money", "log")),
-                    entry("kitchen", Set.of("orders", "menu", "log", "money")),
+                    entry("kitchen", Set.of("orders", "menu", "log")),
                     entry("stock", Set.of("orders", "menu", "log", "money")),
                     entry("mix", Set.of("orders", "kitchen", "menu", "log")),
                     entry("prep", Set.of("mix", "stock", "menu", "log")),

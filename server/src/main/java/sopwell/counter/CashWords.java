@@ -1,5 +1,6 @@
 package sopwell.counter;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import sopwell.Limits;
@@ -25,7 +26,7 @@ public final class CashWords {
 
     /** What is to be paid in cash, and what a guest is likely to hand over, in cents. */
     public List<Long> tendersCents(long dueCents) {
-        List<Long> tenders = new java.util.ArrayList<>();
+        List<Long> tenders = new ArrayList<>();
         tenders.add(cashCents(dueCents));
         tenders.addAll(cash.units().tendersCents(cashCents(dueCents)));
         return tenders;
@@ -63,12 +64,18 @@ public final class CashWords {
         return cents > Limits.AMOUNT_CENTS_MAX ? OptionalLong.empty() : OptionalLong.of(cents);
     }
 
+    /** An amount without hundredths that say nothing. */
+    public static String round(long cents, Phrases phrases) {
+        String money = phrases.money(cents);
+        return cents % DOLLAR_CENTS == 0 ? money.substring(0, money.length() - 3) : money;
+    }
+
+    /** What a note or coin is called. */
+    public static String name(CashUnit unit, Phrases phrases) {
+        return unit.cents() < DOLLAR_CENTS ? unit.cents() + "\u00a2" : round(unit.cents(), phrases);
+    }
+
     private String said(CashCount count) {
-        CashUnit unit = count.unit();
-        String money = phrases.money(unit.cents());
-        String round =
-                unit.cents() % DOLLAR_CENTS == 0 ? money.substring(0, money.length() - 3) : money;
-        String name = unit.cents() < DOLLAR_CENTS ? unit.cents() + "\u00a2" : round;
-        return count.pieces() + " \u00d7 " + name;
+        return count.pieces() + " \u00d7 " + name(count.unit(), phrases);
     }
 }

@@ -121,7 +121,7 @@ public final class Answers {
         return new Choice(options, name, asOrdered, moreCents);
     }
 
-    private static List<String> ids(Group group) {
+    static List<String> ids(Group group) {
         return group.options().stream().map(Option::id).toList();
     }
 }

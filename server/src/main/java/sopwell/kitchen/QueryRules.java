@@ -96,7 +96,8 @@ public final class QueryRules {
                         part.id().station());
         boolean fits =
                 options.isEmpty()
-                        || groups.stream().anyMatch(group -> ids(group).containsAll(options));
+                        || groups.stream()
+                                .anyMatch(group -> Answers.ids(group).containsAll(options));
         return fits
                 ? Optional.empty()
                 : Optional.of(Refusal.of(Reason.QUESTION_WRONG, String.join(", ", options)));
@@ -156,11 +157,7 @@ public final class QueryRules {
             Kitchen kitchen, Order order, Question question, OrderLine line) {
         Menu menu = kitchen.menu(order.menuRevision());
         Set<String> chosen = new HashSet<>(line.selection().options());
-        chosen.retainAll(ids(menu.groupOf(question.options().get(0))));
+        chosen.retainAll(Answers.ids(menu.groupOf(question.options().get(0))));
         return chosen;
-    }
-
-    private static List<String> ids(Group group) {
-        return group.options().stream().map(option -> option.id()).toList();
     }
 }

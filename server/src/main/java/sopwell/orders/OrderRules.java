@@ -193,7 +193,7 @@ public final class OrderRules {
 
     /** What must happen before anything of today can: a day past its cut closes, a day opens. */
     public static List<Event> beforeToday(Orders orders, Deciding with) {
-        return Slot.next(orders, with.settings(), with.nowMs()).before();
+        return Days.before(orders, with.settings(), with.nowMs());
     }
 
     /** Why an order can't be worked on, if it can't. */

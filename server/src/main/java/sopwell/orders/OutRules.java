@@ -40,7 +40,7 @@ public final class OutRules {
         }
         long untilMs =
                 mark.minutes() == 0 ? 0 : with.nowMs() + TimeUnit.MINUTES.toMillis(mark.minutes());
-        List<Event> day = Days.before(orders, with.settings(), with.nowMs());
+        List<Event> day = OrderRules.beforeToday(orders, with);
         return Decision.accepted(new OutEvent.OutMarked(mark.out(), mark.left(), untilMs))
                 .after(day);
     }

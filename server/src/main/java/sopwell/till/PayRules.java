@@ -105,7 +105,7 @@ final class PayRules {
             return Decision.refused(Reason.REASON_MISSING);
         }
         long backCents = command.means() == Means.CASH ? cash.rounding().roundCents(cents) : cents;
-        Optional<Drawer> drawer = TillRules.meant(till, command.cashier());
+        Optional<Drawer> drawer = till.meant(command.cashier());
         if (command.means() == Means.CASH
                 && drawer.isPresent()
                 && backCents > drawer.get().expectedCents()) {
@@ -134,7 +134,7 @@ final class PayRules {
 
     /** Whose till it is: as that till has the name, else as it was given. */
     private static String cashier(Till till, String asked) {
-        return TillRules.meant(till, asked).map(Drawer::cashier).orElse(asked);
+        return till.meant(asked).map(Drawer::cashier).orElse(asked);
     }
 
     private static boolean isFar(long cents) {

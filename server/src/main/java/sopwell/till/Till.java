@@ -93,6 +93,16 @@ public final class Till {
                 .findFirst();
     }
 
+    /**
+     * The open till that somebody means: the one of this cashier, or without a name the only one.
+     */
+    public Optional<Drawer> meant(String cashier) {
+        if (!cashier.isBlank()) {
+            return open(cashier);
+        }
+        return open().size() == 1 ? Optional.of(open().get(0)) : Optional.empty();
+    }
+
     /** What was paid at no open till. */
     public Takings apart() {
         return apart;

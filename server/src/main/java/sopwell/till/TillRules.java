@@ -89,7 +89,7 @@ public final class TillRules {
         if (moved.reason().isBlank()) {
             return Decision.refused(Reason.REASON_MISSING);
         }
-        Drawer drawer = meant(till, command.cashier()).orElseThrow();
+        Drawer drawer = till.meant(command.cashier()).orElseThrow();
         if (!moved.in() && moved.cents() > drawer.expectedCents()) {
             return Decision.refused(Reason.TILL_SHORT, drawer.cashier(), drawer.expectedCents());
         }
@@ -106,7 +106,7 @@ public final class TillRules {
         if (fault.isPresent()) {
             return new Decision(List.of(), fault);
         }
-        Drawer drawer = meant(till, command.cashier()).orElseThrow();
+        Drawer drawer = till.meant(command.cashier()).orElseThrow();
         Counting counting = Counting.of(command.counts(), cash.units());
         return Decision.accepted(
                 new TillEvent.TillClosed(
@@ -116,16 +116,8 @@ public final class TillRules {
                         counting.counts()));
     }
 
-    /** The open till that a command means: the one named, or the only one. */
-    static Optional<Drawer> meant(Till till, String cashier) {
-        if (!cashier.isBlank()) {
-            return till.open(cashier);
-        }
-        return till.open().size() == 1 ? Optional.of(till.open().get(0)) : Optional.empty();
-    }
-
     private static Optional<Refusal> noTill(Till till, String cashier) {
-        if (meant(till, cashier).isPresent()) {
+        if (till.meant(cashier).isPresent()) {
             return Optional.empty();
         }
         if (till.open().isEmpty()) {

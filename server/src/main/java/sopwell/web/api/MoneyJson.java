@@ -10,6 +10,7 @@ import sopwell.money.Totals;
 import sopwell.orders.OrderEvent.OrderDiscounted;
 import sopwell.till.DayReport;
 import sopwell.till.Drawer;
+import sopwell.till.Means;
 import sopwell.till.Move;
 import sopwell.till.Payment;
 import sopwell.till.Takings;
@@ -50,8 +51,7 @@ final class MoneyJson {
 
     static void refunded(JsonGenerator json, TillEvent.OrderRefunded back, CashUnits units)
             throws IOException {
-        long cashCents =
-                back.means() == sopwell.till.Means.CASH ? back.cents() + back.roundingCents() : 0;
+        long cashCents = back.means() == Means.CASH ? back.cents() + back.roundingCents() : 0;
         json.writeStringField("order", back.order());
         json.writeStringField("means", OrderJson.word(back.means()));
         json.writeStringField("cashier", back.cashier());

@@ -16,6 +16,7 @@ import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
+import sopwell.web.Problem;
 import sopwell.web.Reply;
 
 /** Queries and their answers for programs. Thread-safe. */
@@ -58,7 +59,7 @@ final class QueryApi {
                 QueryApi::answered);
     }
 
-    private static sopwell.web.Problem problem(Reason reason, String named, Ask ask) {
+    private static Problem problem(Reason reason, String named, Ask ask) {
         return RefusalProblems.of(Refusal.of(reason, named), ask.text());
     }
 

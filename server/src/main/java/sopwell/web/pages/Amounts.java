@@ -3,6 +3,7 @@ package sopwell.web.pages;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import sopwell.counter.CashWords;
+import sopwell.money.Discount;
 
 /** Reads amounts as people type them. Stateless. */
 final class Amounts {
@@ -23,13 +24,8 @@ final class Amounts {
         }
         long hundredths = cents(bare.substring(0, bare.length() - 1)).orElse(0);
         long milliPercent = hundredths * MILLI_PERCENT_ONE / 100;
-        return milliPercent > sopwell.money.Discount.MILLI_PERCENT_ALL
+        return milliPercent > Discount.MILLI_PERCENT_ALL
                 ? OptionalInt.empty()
                 : OptionalInt.of((int) milliPercent);
-    }
-
-    /** An amount as it is typed into a field. */
-    static String typed(long cents) {
-        return CashWords.typed(cents);
     }
 }

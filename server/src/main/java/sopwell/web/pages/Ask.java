@@ -70,6 +70,12 @@ record Ask(
         return fields.getOrDefault(name, "").strip();
     }
 
+    /** Why something is done: what was written, else what was tapped. */
+    String reason() {
+        String written = field("written");
+        return written.isEmpty() ? field("reason") : written;
+    }
+
     /**
      * Whether anything that a person typed looks like the number of a payment card; nothing takes
      * one. Every tenth time of day in milliseconds would, so what scripts fill in is not asked.

@@ -4,7 +4,6 @@ import io.undertow.server.RoutingHandler;
 import java.util.Optional;
 import java.util.function.Function;
 import sopwell.boards.CounterBoard;
-import sopwell.desk.Answer;
 import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
@@ -77,29 +76,13 @@ final class BoardRoutes {
             throws PageHandling.Interrupted {
         Optional<PartId> part = PartId.read(ask.in("part"));
         if (part.isEmpty() || !part.get().station().equals(ask.in("station"))) {
-            return refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
+            return handling.refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
         }
         return press(ask, new ForKitchen(command.apply(part.get())));
     }
 
     /** Done is said by the board itself: the row changes. Only what is refused needs words. */
     private Reply press(Ask ask, StandCommand command) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (!ask.hasKey()) {
-            return handling.sentence(400, t.get("api.key-missing"), ask);
-        }
-        Answer answer =
-                PageHandling.await(context.desk().submit(ask.key(), ask.fingerprint(), command));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> PageHandling.html(200, "");
-            case REFUSED -> refused(answer.refusal().orElseThrow(), ask);
-            case KEY_REUSED -> handling.sentence(422, t.get("send.key"), ask);
-        };
-    }
-
-    private Reply refused(Refusal refusal, Ask ask) {
-        int status = PageRoutes.status(refusal.reason());
-        String text = ask.screen().t().sentence(refusal, context.follower().menu());
-        return handling.sentence(status, text, ask);
+        return handling.press(ask, command, events -> PageHandling.html(200, ""));
     }
 }

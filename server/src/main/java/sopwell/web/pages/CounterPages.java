@@ -34,12 +34,16 @@ final class CounterPages {
         params.put(
                 "reading",
                 readings.view(form.call(), form.order(), status != 200, ask.screen().t()));
+        put(result, params);
+        return PageHandling.html(status, context.pages().render("counter/answer", params));
+    }
+
+    private static void put(CounterResult result, Map<String, Object> params) {
         params.put("kind", result.kind());
         params.put("placed", result.placed());
         params.put("number", result.number());
         params.put("sentence", result.sentence());
         params.put("meanwhile", result.meanwhile());
-        return PageHandling.html(status, context.pages().render("counter/answer", params));
     }
 
     private static CounterForm withKey(CounterForm form, String key) {
@@ -92,11 +96,7 @@ final class CounterPages {
         params.put("head", open.head());
         params.put("board", open.board());
         params.put("v", context.pages().counter(t));
-        params.put("kind", result.kind());
-        params.put("placed", result.placed());
-        params.put("number", result.number());
-        params.put("sentence", result.sentence());
-        params.put("meanwhile", result.meanwhile());
+        put(result, params);
         return context.pages().render("counter/page", params);
     }
 }

@@ -206,13 +206,12 @@ final class CounterRoutes {
 
     private Reply voidOrder(Ask ask) throws PageHandling.Interrupted {
         T t = ask.screen().t();
-        String written = ask.field("written");
-        String reason = written.isEmpty() ? ask.field("reason") : written;
         if (!ask.hasKey()) {
             return handling.sentence(400, t.get("api.key-missing"), ask);
         }
         OrderCommand command =
-                new OrderCommand.VoidOrder(ask.in("order"), number(ask.field("version")), reason);
+                new OrderCommand.VoidOrder(
+                        ask.in("order"), number(ask.field("version")), ask.reason());
         Answer answer =
                 PageHandling.await(
                         context.desk()

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import sopwell.Limits;
+import sopwell.call.ReadBack;
 import sopwell.desk.Stand;
 import sopwell.kitchen.Part;
 import sopwell.menu.Menu;
@@ -70,7 +71,7 @@ public record DayOrders(List<Row> rows, int more) {
         Menu menu = stand.menuOf(order.menuRevision());
         List<String> words = new ArrayList<>();
         for (OrderLine line : order.lines()) {
-            words.add(sopwell.call.ReadBack.say(menu, t.lang(), line.quantity(), line.selection()));
+            words.add(ReadBack.say(menu, t.lang(), line.quantity(), line.selection()));
         }
         List<String> ids =
                 stand.kitchen().parts(order.id()).stream()

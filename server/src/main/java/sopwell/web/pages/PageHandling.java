@@ -5,6 +5,7 @@ import io.undertow.server.HttpServerExchange;
 import io.undertow.server.handlers.BlockingHandler;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -13,8 +14,11 @@ import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.Limits;
+import sopwell.desk.Answer;
 import sopwell.desk.DeskBusy;
+import sopwell.desk.StandCommand;
 import sopwell.log.LogFault;
+import sopwell.log.Recorded;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Reply;
@@ -108,6 +112,32 @@ final class PageHandling {
                         ? context.pages().render("message", Map.of("text", text))
                         : context.pages()
                                 .render("problem", Map.of("s", ask.screen(), "text", text)));
+    }
+
+    /** What a screen says when a press was done. */
+    @FunctionalInterface
+    interface Done {
+        Reply say(List<Recorded> events) throws Interrupted;
+    }
+
+    /** Has the desk do what was pressed; why not, if it does not, is a sentence. */
+    Reply press(Ask ask, StandCommand command, Done done) throws Interrupted {
+        T t = ask.screen().t();
+        if (!ask.hasKey()) {
+            return sentence(400, t.get("api.key-missing"), ask);
+        }
+        Answer answer = await(context.desk().submit(ask.key(), ask.fingerprint(), command));
+        return switch (answer.outcome()) {
+            case DONE, REPEATED -> done.say(answer.events());
+            case REFUSED -> refused(answer.refusal().orElseThrow(), ask);
+            case KEY_REUSED -> sentence(422, t.get("send.key"), ask);
+        };
+    }
+
+    /** Why the stand's rules don't allow it. */
+    Reply refused(Refusal refusal, Ask ask) {
+        String text = ask.screen().t().sentence(refusal, context.follower().menu());
+        return sentence(PageRoutes.status(refusal.reason()), text, ask);
     }
 
     private void handle(HttpServerExchange exchange, Page page) throws java.io.IOException {

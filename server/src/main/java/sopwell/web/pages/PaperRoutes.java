@@ -4,7 +4,6 @@ import io.undertow.server.RoutingHandler;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForPaper;
 import sopwell.menu.Menu;
@@ -12,7 +11,6 @@ import sopwell.orders.Order;
 import sopwell.orders.PaperCommand;
 import sopwell.orders.PaperEvent.PaperPrinted;
 import sopwell.orders.Papers;
-import sopwell.orders.Refusal;
 import sopwell.web.Reply;
 import sopwell.web.T;
 
@@ -32,23 +30,11 @@ final class PaperRoutes {
 
     /** Every printing is kept, so that the next one says that it is a copy. */
     private Reply print(Ask ask) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (!ask.hasKey()) {
-            return handling.sentence(400, t.get("api.key-missing"), ask);
-        }
         PaperCommand command = new PaperCommand(ask.in("order"), ask.field("paper"));
-        Answer answer =
-                PageHandling.await(
-                        context.desk().submit(ask.key(), ask.fingerprint(), new ForPaper(command)));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> paper((PaperPrinted) answer.events().get(0).event(), ask);
-            case REFUSED -> {
-                Refusal refusal = answer.refusal().orElseThrow();
-                String sentence = t.sentence(refusal, context.follower().menu());
-                yield handling.sentence(PageRoutes.status(refusal.reason()), sentence, ask);
-            }
-            case KEY_REUSED -> handling.sentence(422, t.get("send.key"), ask);
-        };
+        return handling.press(
+                ask,
+                new ForPaper(command),
+                events -> paper((PaperPrinted) events.get(0).event(), ask));
     }
 
     private Reply paper(PaperPrinted printed, Ask ask) throws PageHandling.Interrupted {

@@ -36,8 +36,8 @@ final class PayRoutes {
     }
 
     void add(RoutingHandler routes) {
-        routes.get("/counter/orders/{order}/pay", handling.handler(this::panel));
-        routes.get("/counter/orders/{order}/money", handling.handler(this::page));
+        routes.get("/counter/orders/{order}/pay", handling.handler(this::look));
+        routes.get("/counter/orders/{order}/money", handling.handler(this::look));
         routes.post("/counter/orders/{order}/payments", handling.mindful(minding(this::pay)));
         routes.post("/counter/orders/{order}/refunds", handling.mindful(minding(this::refund)));
         routes.post("/counter/orders/{order}/discounts", handling.mindful(minding(this::discount)));
@@ -54,11 +54,8 @@ final class PayRoutes {
                         : page.answer(ask);
     }
 
-    private Reply panel(Ask ask) throws PageHandling.Interrupted {
-        return show(200, ask, PayView.Said.NOTHING);
-    }
-
-    private Reply page(Ask ask) throws PageHandling.Interrupted {
+    /** A panel over the counter for a press, a page of its own for somebody who went there. */
+    private Reply look(Ask ask) throws PageHandling.Interrupted {
         return show(200, ask, PayView.Said.NOTHING);
     }
 
@@ -126,7 +123,7 @@ final class PayRoutes {
                         ask.field("means").equals(CARD) ? Means.CARD : Means.CASH,
                         cents.getAsLong(),
                         ask.field("due-again").equals("yes"),
-                        reason(ask));
+                        ask.reason());
         return send(ask, new ForTill(command), OrderRefunded.class);
     }
 
@@ -140,14 +137,9 @@ final class PayRoutes {
         }
         Discount.Kind kind =
                 ask.field("for").equals("staff") ? Discount.Kind.STAFF_MEAL : Discount.Kind.GUEST;
-        Discount discount = new Discount(kind, cents.getAsLong(), share.orElse(0), reason(ask));
+        Discount discount = new Discount(kind, cents.getAsLong(), share.orElse(0), ask.reason());
         OrderCommand command = new OrderCommand.SetDiscount(ask.in("order"), 0, discount);
         return send(ask, new ForOrders(command), Event.class);
-    }
-
-    private static String reason(Ask ask) {
-        String written = ask.field("written");
-        return written.isEmpty() ? ask.field("reason") : written;
     }
 
     private Reply send(Ask ask, StandCommand command, Class<? extends Event> type)

@@ -3,11 +3,13 @@ package sopwell.web.pages;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import sopwell.counter.CashWords;
 import sopwell.desk.Stand;
 import sopwell.money.CashCount;
 import sopwell.money.CashRule;
 import sopwell.money.CashUnit;
 import sopwell.orders.Order;
+import sopwell.till.Drawer;
 import sopwell.till.Means;
 import sopwell.till.Takings;
 import sopwell.till.TillEvent.OrderPaid;
@@ -22,8 +24,6 @@ import sopwell.web.T;
  * @param typed what stands in the fields after a refusal
  */
 public record PayView(T t, State state, String key, Said said, Map<String, String> typed) {
-    private static final int DOLLAR_CENTS = 100;
-
     /**
      * How the order's money stands. Immutable.
      *
@@ -34,16 +34,9 @@ public record PayView(T t, State state, String key, Said said, Map<String, Strin
     public record State(
             Order order, long dueCents, Takings takings, String cashier, int tills, CashRule cash) {
         static State of(Stand stand, Order order, String cashier) {
-            String meant =
-                    stand.till()
-                            .open(cashier)
-                            .or(
-                                    () ->
-                                            stand.till().open().size() == 1
-                                                    ? stand.till().open().stream().findFirst()
-                                                    : java.util.Optional.empty())
-                            .map(drawer -> drawer.cashier())
-                            .orElse("");
+            // A screen may still name the cashier of a till that was closed since.
+            String named = stand.till().open(cashier).isPresent() ? cashier : "";
+            String meant = stand.till().meant(named).map(Drawer::cashier).orElse("");
             return new State(
                     order,
                     stand.till().dueCents(order),
@@ -94,11 +87,11 @@ public record PayView(T t, State state, String key, Said said, Map<String, Strin
 
     /** The tenders as they are typed, parted by spaces. */
     public String typedTenders() {
-        return tenders().stream().map(Amounts::typed).collect(Collectors.joining(" "));
+        return tenders().stream().map(CashWords::typed).collect(Collectors.joining(" "));
     }
 
     public String exact() {
-        return Amounts.typed(cashCents());
+        return CashWords.typed(cashCents());
     }
 
     /** Where something is sent. */
@@ -163,23 +156,14 @@ public record PayView(T t, State state, String key, Said said, Map<String, Strin
         return keptCents(Means.CARD) > keptCents(Means.CASH);
     }
 
-    /** A round amount without its hundredths; a coin in cents. */
+    /** What a note or coin is called. */
     public String unit(CashUnit unit) {
-        return unit(t, unit);
-    }
-
-    static String unit(T t, CashUnit unit) {
-        return unit.cents() < DOLLAR_CENTS ? unit.cents() + "¢" : amount(t, unit.cents());
+        return CashWords.name(unit, t.phrases());
     }
 
     /** An amount without hundredths that say nothing. */
     public String amount(long cents) {
-        return amount(t, cents);
-    }
-
-    private static String amount(T t, long cents) {
-        String money = t.money(cents);
-        return cents % DOLLAR_CENTS == 0 ? money.substring(0, money.length() - 3) : money;
+        return CashWords.round(cents, t.phrases());
     }
 
     /** What was paid so far, in words. */

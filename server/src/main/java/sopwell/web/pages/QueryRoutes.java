@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForQueries;
 import sopwell.kitchen.Cells;
@@ -58,12 +57,12 @@ final class QueryRoutes {
     private Reply question(Ask ask) throws PageHandling.Interrupted {
         Optional<PartId> id = part(ask);
         if (id.isEmpty()) {
-            return refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
+            return handling.refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
         }
         Optional<Askable> found =
                 PageHandling.await(context.follower().ask(stand -> Askable.find(stand, id.get())));
         if (found.isEmpty()) {
-            return refused(Refusal.of(Reason.UNKNOWN_PART, id.get()), ask);
+            return handling.refused(Refusal.of(Reason.UNKNOWN_PART, id.get()), ask);
         }
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("t", ask.screen().t());
@@ -75,7 +74,7 @@ final class QueryRoutes {
     private Reply ask(Ask ask) throws PageHandling.Interrupted {
         Optional<PartId> id = part(ask);
         if (id.isEmpty()) {
-            return refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
+            return handling.refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
         }
         Question question = new Question(list(ask.field("options")), ask.field("text"));
         return send(ask, new QueryCommand.Ask(id.get(), question));
@@ -84,7 +83,7 @@ final class QueryRoutes {
     private Reply answer(Ask ask) throws PageHandling.Interrupted {
         Optional<QueryId> query = QueryId.read(ask.field("query"));
         if (query.isEmpty()) {
-            return refused(Refusal.of(Reason.UNKNOWN_QUERY, ask.field("query")), ask);
+            return handling.refused(Refusal.of(Reason.UNKNOWN_QUERY, ask.field("query")), ask);
         }
         Optional<List<String>> options =
                 ask.fields().containsKey("options")
@@ -94,19 +93,7 @@ final class QueryRoutes {
     }
 
     private Reply send(Ask ask, QueryCommand command) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (!ask.hasKey()) {
-            return handling.sentence(400, t.get("api.key-missing"), ask);
-        }
-        Answer answer =
-                PageHandling.await(
-                        context.desk()
-                                .submit(ask.key(), ask.fingerprint(), new ForQueries(command)));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> done(ask, command, answer.events());
-            case REFUSED -> refused(answer.refusal().orElseThrow(), ask);
-            case KEY_REUSED -> handling.sentence(422, t.get("send.key"), ask);
-        };
+        return handling.press(ask, new ForQueries(command), events -> done(ask, command, events));
     }
 
     /** A question shows in its row; an answer that changes what the guest pays must be said. */
@@ -126,11 +113,6 @@ final class QueryRoutes {
                         ? t.of("query.done.changed", number, t.money(changed.totals().totalCents()))
                         : t.of("query.done.as-ordered", number);
         return handling.sentence(200, sentence, ask);
-    }
-
-    private Reply refused(Refusal refusal, Ask ask) {
-        String text = ask.screen().t().sentence(refusal, context.follower().menu());
-        return handling.sentence(PageRoutes.status(refusal.reason()), text, ask);
     }
 
     private static Optional<PartId> part(Ask ask) {

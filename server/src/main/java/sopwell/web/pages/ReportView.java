@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sopwell.till.DayReport;
 import sopwell.till.Drawer;
+import sopwell.till.Means;
 import sopwell.till.Move;
 import sopwell.till.Takings;
 import sopwell.web.T;
@@ -95,10 +96,7 @@ public record ReportView(T t, DayReport report, ZoneId zone) {
             case PAID_IN -> t.get("report.paid-in");
             case PAID_OUT -> t.get("report.paid-out");
             case REFUNDED ->
-                    t.get(
-                            move.means() == sopwell.till.Means.CASH
-                                    ? "report.cash-back"
-                                    : "report.card-back");
+                    t.get(move.means() == Means.CASH ? "report.cash-back" : "report.card-back");
             case PAID, OPENED, CLOSED -> "";
         };
     }

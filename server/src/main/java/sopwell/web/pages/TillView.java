@@ -1,9 +1,13 @@
 package sopwell.web.pages;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import sopwell.Limits;
+import sopwell.counter.CashWords;
 import sopwell.desk.Stand;
 import sopwell.money.CashUnit;
 import sopwell.money.CashUnits;
@@ -19,11 +23,7 @@ import sopwell.web.T;
  * @param typed what stands in the fields after a refusal
  */
 public record TillView(
-        T t,
-        State state,
-        java.util.function.Supplier<String> keys,
-        String sentence,
-        Map<String, String> typed) {
+        T t, State state, Supplier<String> keys, String sentence, Map<String, String> typed) {
     /**
      * How the tills stand. Immutable.
      *
@@ -90,9 +90,9 @@ public record TillView(
     /** The tills that were counted, the last one first. */
     public List<Drawer> counted() {
         List<Drawer> counted =
-                new java.util.ArrayList<>(
+                new ArrayList<>(
                         state.drawers().stream().filter(drawer -> !drawer.isOpen()).toList());
-        java.util.Collections.reverse(counted);
+        Collections.reverse(counted);
         return counted;
     }
 
@@ -117,7 +117,7 @@ public record TillView(
     }
 
     public String unit(CashUnit unit) {
-        return PayView.unit(t, unit);
+        return CashWords.name(unit, t.phrases());
     }
 
     public String time(long atMs) {

@@ -28,7 +28,7 @@ class ProblemsTest {
     private static final Pattern MADE = Pattern.compile("new Problem\\(");
 
     /** A problem of the list: its status, what it means, what to do. */
-    private record Entry(int status, String meaning, String todo) {}
+    private record Entry(int status, String meaning, String advice) {}
 
     @Test
     void listsEveryCodeThatCanBeSentAndNoOther() {
@@ -48,7 +48,7 @@ class ProblemsTest {
                 .forEach(
                         (code, entry) -> {
                             assertTrue(entry.meaning().matches("\\S.{10,}\\."), code);
-                            assertTrue(entry.todo().matches("\\S.{6,}\\."), code);
+                            assertTrue(entry.advice().matches("\\S.{6,}\\."), code);
                         });
     }
 

@@ -58,6 +58,11 @@ final class DeskBatch {
         worthless = false;
     }
 
+    /** What the next command is decided by. */
+    Stand stand() {
+        return stand;
+    }
+
     /** Answers every request, whatever happens. */
     void run(List<DeskRequest> requests) {
         Map<DeskRequest, Runnable> replies = new LinkedHashMap<>();

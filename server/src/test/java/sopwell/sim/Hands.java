@@ -1,0 +1,125 @@
+package sopwell.sim;
+
+import java.util.List;
+import java.util.Optional;
+import sopwell.boards.PartRow;
+import sopwell.boards.Row;
+import sopwell.desk.StandCommand;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.OrderStage;
+import sopwell.kitchen.PartId;
+import sopwell.kitchen.Query;
+import sopwell.kitchen.QueryCommand;
+import sopwell.kitchen.QueryId;
+import sopwell.kitchen.Question;
+import sopwell.orders.Order;
+import sopwell.orders.OrderCommand;
+
+/**
+ * What the hands in the kitchen and at the pass do, by what their screens show, which may be old:
+ * so they press what is done already, or the row beside it. Stateless but for chance.
+ */
+final class Hands {
+    private static final List<List<String>> ASKED =
+            List.of(
+                    List.of(),
+                    List.of("dipped", "dry"),
+                    List.of("hot", "sweet"),
+                    List.of("provolone"),
+                    List.of("no-such"));
+
+    private final World world;
+
+    Hands(World world) {
+        this.world = world;
+    }
+
+    StandCommand start() {
+        return pressed().map(KitchenCommand.Start::new).map(this::kitchen).orElse(null);
+    }
+
+    StandCommand up() {
+        return pressed().map(KitchenCommand.Up::new).map(this::kitchen).orElse(null);
+    }
+
+    StandCommand seen() {
+        return pressed().map(KitchenCommand.Seen::new).map(this::kitchen).orElse(null);
+    }
+
+    StandCommand bringBack() {
+        if (world.oneIn(2)) {
+            return kitchen(new KitchenCommand.BringBackLast(world.station()));
+        }
+        return world.order()
+                .flatMap(order -> world.some(world.shown().kitchen().parts(order.id())))
+                .map(part -> kitchen(new KitchenCommand.BringBack(part.id())))
+                .orElse(null);
+    }
+
+    /** An order that is up, or now and then one that is not. */
+    StandCommand hand() {
+        Optional<Order> up =
+                world.some(
+                        world.shown().orders().open().stream()
+                                .filter(
+                                        order ->
+                                                world.shown().kitchen().stage(order)
+                                                        == OrderStage.UP)
+                                .toList());
+        Optional<Order> order = world.oneIn(10) ? world.order() : up;
+        return order.map(
+                        one ->
+                                (StandCommand)
+                                        new StandCommand.ForOrders(
+                                                new OrderCommand.Hand(one.id())))
+                .orElse(null);
+    }
+
+    StandCommand handBack() {
+        return world.some(world.shown().orders().all())
+                .map(
+                        one ->
+                                (StandCommand)
+                                        new StandCommand.ForOrders(
+                                                new OrderCommand.BringBack(one.id())))
+                .orElse(null);
+    }
+
+    StandCommand ask() {
+        String text = world.oneIn(3) ? "which?" : "";
+        return pressed()
+                .map(part -> new QueryCommand.Ask(part, new Question(world.any(ASKED), text)))
+                .map(StandCommand.ForQueries::new)
+                .orElse(null);
+    }
+
+    StandCommand answer() {
+        List<QueryId> ids =
+                world.oneIn(6)
+                        ? world.shown().kitchen().queries().all().stream().map(Query::id).toList()
+                        : world.shown().kitchen().queries().open().stream().map(Query::id).toList();
+        Optional<List<String>> options =
+                switch (world.random.nextInt(4)) {
+                    case 0 -> Optional.of(List.of("dipped"));
+                    case 1 -> Optional.of(List.of("hot"));
+                    default -> Optional.empty();
+                };
+        return ids.isEmpty()
+                ? null
+                : new StandCommand.ForQueries(
+                        new QueryCommand.Answer(world.any(ids), options, ""));
+    }
+
+    private StandCommand kitchen(KitchenCommand command) {
+        return new StandCommand.ForKitchen(command);
+    }
+
+    /** A row of some station's screen; a part of a day long gone once in a while. */
+    private Optional<PartId> pressed() {
+        if (world.oneIn(200)) {
+            return Optional.of(new PartId("20200101-0001", 1, "line"));
+        }
+        Optional<Row> row = world.rowOn(world.station());
+        return row.map(one -> ((PartRow) one).part());
+    }
+}

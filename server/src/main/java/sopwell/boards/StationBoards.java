@@ -39,7 +39,7 @@ public final class StationBoards {
             Menu menu,
             Function<String, Menu> menus,
             Kitchen kitchen,
-            Digits digits) {
+            Digits<PartId> digits) {
         Collection<Part> inSight = kitchen.inSight(station.id());
         List<Part> shown = inSight.stream().limit(Limits.BOARD_ROWS_MAX).toList();
         List<Step> steps =

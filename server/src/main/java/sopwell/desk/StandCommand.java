@@ -1,6 +1,7 @@
 package sopwell.desk;
 
 import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
@@ -14,6 +15,7 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        PASS,
         QUERY,
         OUT,
         TILL,
@@ -37,6 +39,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.KITCHEN;
+        }
+    }
+
+    /** Something at the pass. */
+    record ForPass(PassCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.PASS;
         }
     }
 

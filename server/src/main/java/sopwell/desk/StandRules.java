@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sopwell.kitchen.KitchenRules;
+import sopwell.kitchen.PassRules;
 import sopwell.kitchen.QueryRules;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
@@ -30,6 +31,12 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForKitchen) command).command());
+            case PASS ->
+                    PassRules.decide(
+                            stand.pass(),
+                            stand.kitchen(),
+                            stand.orders(),
+                            ((StandCommand.ForPass) command).command());
             case QUERY ->
                     QueryRules.decide(
                             stand.kitchen(),

@@ -68,6 +68,8 @@ public enum Reason {
     NOTHING_CHANGED,
     /** Parts are missing; args: number, then the stations. */
     NOT_WHOLE,
+    /** An order can't be in so many bags; args: how many, limit. */
+    BAGS_RANGE,
     /** A change to the part was not seen yet. */
     CHANGE_UNSEEN,
     /** The part has no change to be seen. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
@@ -37,6 +38,8 @@ enum EventName {
     TILL_PAID_IN("till-paid-in", 1, TillEvent.PaidIn.class),
     TILL_PAID_OUT("till-paid-out", 1, TillEvent.PaidOut.class),
     TILL_CLOSED("till-closed", 1, TillEvent.TillClosed.class),
+    NUMBER_CALLED("number-called", 1, PassEvent.NumberCalled.class),
+    BAGS_COUNTED("bags-counted", 1, PassEvent.BagsCounted.class),
     PAPER_PRINTED("paper-printed", 1, PaperEvent.PaperPrinted.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),

@@ -45,6 +45,7 @@ final class Sentences {
                     UNKNOWN_PART,
                     TOLD_TIME,
                     STALE_VERSION,
+                    BAGS_RANGE,
                     LEFT_RANGE,
                     MINUTES_RANGE,
                     TOO_MANY_OUT,

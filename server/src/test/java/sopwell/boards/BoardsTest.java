@@ -11,13 +11,15 @@ import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.kitchen.KitchenCommand.Up;
 import sopwell.kitchen.OrderStage;
+import sopwell.kitchen.PartId;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 
 /** What the screens show. */
 class BoardsTest {
     private final Script script = new Script();
-    private final Digits digits = new Digits();
+    private final Digits<PartId> digits = new Digits<>();
+    private final Digits<String> wholeDigits = new Digits<>();
 
     @Test
     void aRowKeepsItsDigitUntilItLeavesAndTheFreeOneGoesToTheOldestWithout() {
@@ -124,8 +126,14 @@ class BoardsTest {
     }
 
     private PassBoard pass() {
-        return OrderBoards.pass(
-                stand().orders(), stand().till(), stand().kitchen(), stand()::menuOf);
+        return PassBoards.pass(
+                new PassBoards.Sources(
+                        stand().orders(),
+                        stand().till(),
+                        stand().kitchen(),
+                        stand().pass(),
+                        stand()::menuOf),
+                wholeDigits);
     }
 
     private Stand stand() {

@@ -12,6 +12,7 @@ import sopwell.call.Reading;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
@@ -209,6 +210,16 @@ public final class Script {
 
     /** Decides and keeps; the command must be accepted. */
     public void must(QueryCommand command) {
+        must(decide(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(PassCommand command) {
+        return decide(new StandCommand.ForPass(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(PassCommand command) {
         must(decide(command));
     }
 

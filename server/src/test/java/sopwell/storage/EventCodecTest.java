@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
@@ -34,6 +35,7 @@ class EventCodecTest {
                         OutEvent.class,
                         PaperEvent.class,
                         KitchenEvent.class,
+                        PassEvent.class,
                         QueryEvent.class,
                         TillEvent.class,
                         MenuEvent.class)) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.QueryId;
 import sopwell.kitchen.Question;
@@ -158,6 +159,8 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new PassEvent.NumberCalled(placed.order(), 2),
+                new PassEvent.BagsCounted(placed.order(), 3),
                 new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
                 new OutEvent.OutLifted(Out.option("provolone"), true),

@@ -31,6 +31,7 @@ public final class RefusalProblems {
                     Reason.QUESTION_WRONG,
                     Reason.ANSWER_WRONG,
                     Reason.NOT_ON_MENU,
+                    Reason.BAGS_RANGE,
                     Reason.LEFT_RANGE,
                     Reason.MINUTES_RANGE,
                     Reason.DISCOUNT_TOO_LARGE,

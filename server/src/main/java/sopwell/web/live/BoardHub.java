@@ -19,9 +19,11 @@ import java.util.function.LongSupplier;
 import sopwell.Limits;
 import sopwell.boards.Digits;
 import sopwell.boards.OrderBoards;
+import sopwell.boards.PassBoards;
 import sopwell.boards.StationBoards;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
+import sopwell.kitchen.PartId;
 
 /**
  * Draws boards up when the stand has changed and sends them to their screens. Thread-safe.
@@ -34,8 +36,13 @@ public final class BoardHub implements AutoCloseable {
     /** The board of whole orders at the pass. */
     public static final String PASS = "pass";
 
+    /** The guests' screen of numbers that are up. */
+    public static final String READY = "ready";
+
     /** The board of open orders at the counter. */
     public static final String COUNTER = "counter";
+
+    private static final Set<String> FIXED = Set.of(PASS, READY, COUNTER);
 
     private final Follower follower;
     private final String epoch;
@@ -198,11 +205,13 @@ public final class BoardHub implements AutoCloseable {
 
     private LiveBoard newBoard(String name) {
         return switch (name) {
-            case PASS ->
+            case PASS -> {
+                Digits<String> digits = new Digits<>();
+                yield new LiveBoard(name, epoch, s -> PassBoards.pass(passSources(s), digits));
+            }
+            case READY ->
                     new LiveBoard(
-                            name,
-                            epoch,
-                            s -> OrderBoards.pass(s.orders(), s.till(), s.kitchen(), s::menuOf));
+                            name, epoch, s -> PassBoards.ready(s.orders(), s.kitchen(), s.pass()));
             case COUNTER ->
                     new LiveBoard(
                             name,
@@ -215,7 +224,7 @@ public final class BoardHub implements AutoCloseable {
                                             s.outs(),
                                             s::menuOf));
             default -> {
-                Digits digits = new Digits();
+                Digits<PartId> digits = new Digits<>();
                 yield new LiveBoard(
                         name,
                         epoch,
@@ -230,10 +239,13 @@ public final class BoardHub implements AutoCloseable {
         };
     }
 
+    private static PassBoards.Sources passSources(Stand stand) {
+        return new PassBoards.Sources(
+                stand.orders(), stand.till(), stand.kitchen(), stand.pass(), stand::menuOf);
+    }
+
     private static boolean isBoard(Stand stand, String name) {
-        return name.equals(PASS)
-                || name.equals(COUNTER)
-                || (stand.hasMenu() && stand.menu().hasStation(name));
+        return FIXED.contains(name) || (stand.hasMenu() && stand.menu().hasStation(name));
     }
 
     private Future<?> every(long millis, Runnable task) {

@@ -3,12 +3,16 @@ package sopwell.web.pages;
 import io.undertow.server.RoutingHandler;
 import java.util.Optional;
 import java.util.function.Function;
+import sopwell.Limits;
 import sopwell.boards.CounterBoard;
+import sopwell.boards.ReadyBoard;
 import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.desk.StandCommand.ForPass;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassCommand;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
@@ -29,6 +33,7 @@ final class BoardRoutes {
     void add(RoutingHandler routes) {
         routes.get("/boards/{station}", handling.handler(ask -> page(ask, ask.in("station"))));
         routes.get("/pass", handling.handler(ask -> page(ask, "pass")));
+        routes.get("/ready", handling.handler(ask -> page(ask, "ready")));
         part(routes, "started", KitchenCommand.Start::new);
         part(routes, "up", KitchenCommand.Up::new);
         part(routes, "brought-back", KitchenCommand.BringBack::new);
@@ -44,6 +49,8 @@ final class BoardRoutes {
                                                         ask.in("station"))))));
         order(routes, "handed", OrderCommand.Hand::new);
         order(routes, "brought-back", OrderCommand.BringBack::new);
+        routes.post("/pass/orders/{order}/called", handling.handler(this::call));
+        routes.post("/pass/orders/{order}/bags", handling.handler(this::bags));
     }
 
     private void part(
@@ -59,6 +66,20 @@ final class BoardRoutes {
                 handling.handler(ask -> press(ask, new ForOrders(command.apply(ask.in("order"))))));
     }
 
+    private Reply call(Ask ask) throws PageHandling.Interrupted {
+        return press(ask, new ForPass(new PassCommand.CallNumber(ask.in("order"))));
+    }
+
+    private Reply bags(Ask ask) throws PageHandling.Interrupted {
+        String bags = ask.field("bags");
+        return bags.matches("[0-9]{1,4}")
+                ? press(
+                        ask,
+                        new ForPass(
+                                new PassCommand.CountBags(ask.in("order"), Integer.parseInt(bags))))
+                : handling.refused(Refusal.of(Reason.BAGS_RANGE, bags, Limits.BAGS_MAX), ask);
+    }
+
     private Reply page(Ask ask, String name) throws PageHandling.Interrupted {
         T t = ask.screen().t();
         if (context.follower().menu() == null) {
@@ -67,6 +88,10 @@ final class BoardRoutes {
         Optional<Frame> frame = PageHandling.await(context.boards().apply(name));
         if (frame.isEmpty() || frame.get().board() instanceof CounterBoard) {
             return handling.sentence(404, t.of("page.no-station", name), ask);
+        }
+        if (frame.get().board() instanceof ReadyBoard) {
+            return PageHandling.html(
+                    200, context.pages().ready(frame.get(), ask.screen(), context.texts()));
         }
         int target = context.settings().targetSeconds();
         return PageHandling.html(200, context.pages().board(frame.get(), ask.screen(), target));

@@ -42,7 +42,9 @@ final class Prepared {
 
     private String order(String path) {
         String id = stand.place("2 beef dipped hot, fries").path("order").textValue();
-        if (path.endsWith("/handed") || path.endsWith("/brought-back")) {
+        if (path.endsWith("/handed")
+                || path.endsWith("/called")
+                || path.endsWith("/brought-back")) {
             allUp(id);
         }
         if (path.endsWith("/refunds")) {

@@ -100,6 +100,9 @@ public final class Limits {
     /** Rows sent to one screen; what is below is counted, not sent. */
     public static final int BOARD_ROWS_MAX = 40;
 
+    /** Rows at the top of a board that new ones don't push down: what the largest screen shows. */
+    public static final int BOARD_SETTLED_ROWS = 12;
+
     /** Digits on a keypad that name a row: 1 to 9. */
     public static final int BOARD_DIGITS_MAX = 9;
 

@@ -10,18 +10,26 @@ import sopwell.kitchen.PartId;
 
 /**
  * Gives the rows of one board their keypad digits. A row keeps its digit until it leaves, so that a
- * key pressed while another row leaves never works the wrong one; a free digit goes to the oldest
+ * key pressed while another row leaves never works the wrong one; a free digit goes to the topmost
  * row without one. Not thread-safe.
  */
-public final class Digits {
+final class Digits {
     private final Map<PartId, Integer> given = new HashMap<>();
 
+    /** A row goes on under another name. */
+    void pass(PartId from, PartId to) {
+        Integer digit = given.remove(from);
+        if (digit != null) {
+            given.put(to, digit);
+        }
+    }
+
     /**
-     * The digits of these rows, oldest first; 0 for a row that must wait for one.
+     * The digits of these rows, top first; 0 for a row that must wait for one.
      *
-     * @param rows the rows on the board now; digits of rows that are gone become free
+     * @param rows the rows on the board now, top first; digits of rows that are gone become free
      */
-    public Map<PartId, Integer> give(Collection<PartId> rows) {
+    Map<PartId, Integer> give(Collection<PartId> rows) {
         given.keySet().retainAll(rows);
         TreeSet<Integer> free = new TreeSet<>();
         for (int digit = 1; digit <= Limits.BOARD_DIGITS_MAX; digit++) {

@@ -17,7 +17,7 @@ import sopwell.orders.OrderCommand;
 /** What the screens show. */
 class BoardsTest {
     private final Script script = new Script();
-    private final Digits digits = new Digits();
+    private final Places places = new Places();
 
     @Test
     void aRowKeepsItsDigitUntilItLeavesAndTheFreeOneGoesToTheOldestWithout() {
@@ -120,7 +120,7 @@ class BoardsTest {
                 script.menu(),
                 stand()::menuOf,
                 stand().kitchen(),
-                digits);
+                places);
     }
 
     private PassBoard pass() {

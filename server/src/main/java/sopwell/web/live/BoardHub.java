@@ -17,8 +17,8 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import sopwell.Limits;
-import sopwell.boards.Digits;
 import sopwell.boards.OrderBoards;
+import sopwell.boards.Places;
 import sopwell.boards.StationBoards;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
@@ -215,7 +215,7 @@ public final class BoardHub implements AutoCloseable {
                                             s.outs(),
                                             s::menuOf));
             default -> {
-                Digits digits = new Digits();
+                Places places = new Places();
                 yield new LiveBoard(
                         name,
                         epoch,
@@ -225,7 +225,7 @@ public final class BoardHub implements AutoCloseable {
                                         s.menu(),
                                         s::menuOf,
                                         s.kitchen(),
-                                        digits));
+                                        places));
             }
         };
     }

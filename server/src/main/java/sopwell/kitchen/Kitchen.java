@@ -15,6 +15,7 @@ import java.util.function.Function;
 import sopwell.Check;
 import sopwell.Limits;
 import sopwell.menu.Menu;
+import sopwell.menu.Station;
 import sopwell.orders.Order;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
@@ -144,6 +145,11 @@ public final class Kitchen {
     /** The work that waits at a station, in seconds of one hand. */
     public long backlogSeconds(String station) {
         return backlogSeconds.getOrDefault(station, 0L);
+    }
+
+    /** How many hands are on duty at a station, or machines in use. */
+    public int hands(Station station) {
+        return station.hands();
     }
 
     /** How far an order is. */

@@ -8,6 +8,7 @@ import sopwell.Check;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.StationEvent;
 import sopwell.kitchen.WaitQuote;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
@@ -64,6 +65,8 @@ public final class Stand {
             kitchen.apply(kitchenEvent, recorded.atMs());
         } else if (event instanceof QueryEvent queryEvent) {
             kitchen.apply(queryEvent, recorded.atMs());
+        } else if (event instanceof StationEvent stationEvent) {
+            kitchen.apply(stationEvent);
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
         } else if (event instanceof PaperEvent paperEvent) {

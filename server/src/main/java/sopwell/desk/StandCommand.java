@@ -2,6 +2,7 @@ package sopwell.desk;
 
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.QueryCommand;
+import sopwell.kitchen.StationCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
@@ -15,6 +16,7 @@ public sealed interface StandCommand {
         ORDER,
         KITCHEN,
         QUERY,
+        STATION,
         OUT,
         TILL,
         PAPER,
@@ -45,6 +47,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.QUERY;
+        }
+    }
+
+    /** Something about a station as a whole. */
+    record ForStations(StationCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.STATION;
         }
     }
 

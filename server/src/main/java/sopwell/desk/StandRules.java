@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sopwell.kitchen.KitchenRules;
 import sopwell.kitchen.QueryRules;
+import sopwell.kitchen.StationRules;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent.MenuAdopted;
@@ -35,6 +36,11 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForQueries) command).command(),
+                            stand.deciding(nowMs));
+            case STATION ->
+                    StationRules.decide(
+                            stand.orders(),
+                            ((StandCommand.ForStations) command).command(),
                             stand.deciding(nowMs));
             case OUT ->
                     OutRules.decide(

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.Menu;
@@ -35,6 +36,7 @@ class EventCodecTest {
                         PaperEvent.class,
                         KitchenEvent.class,
                         QueryEvent.class,
+                        StationEvent.class,
                         TillEvent.class,
                         MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));

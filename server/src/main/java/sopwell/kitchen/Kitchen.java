@@ -161,11 +161,6 @@ public final class Kitchen {
         return backlogSeconds.getOrDefault(station, 0L);
     }
 
-    /** How many hands are on duty at a station, or machines in use. */
-    public int hands(Station station) {
-        return station.hands();
-    }
-
     /** How far an order is. */
     public OrderStage stage(Order order) {
         if (order.isVoid()) {

@@ -52,13 +52,6 @@ class ScheduleTest {
     }
 
     @Test
-    void friesOfOneOrderComeUpTogether() {
-        script.place("4 fries");
-        Order order = script.place("3 fries, 2 fries");
-        assertEquals(upIn(order, 2, "fryer"), upIn(order, 1, "fryer"));
-    }
-
-    @Test
     void moreThanABasketHoldsTakesSeveral() {
         Order many = script.place("10 fries");
         long fry = seconds("fries", "fryer") * 1000L;

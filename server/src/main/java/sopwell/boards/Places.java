@@ -20,7 +20,7 @@ import sopwell.kitchen.PartId;
  * back, by the one who wants it in sight, stands by its age.
  */
 public final class Places {
-    private final Digits digits = new Digits();
+    private final Digits<PartId> digits = new Digits<>();
     private final List<Standing> standing = new ArrayList<>();
     private final Map<PartId, PartId> rowOf = new HashMap<>();
 

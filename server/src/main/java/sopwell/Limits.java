@@ -106,6 +106,12 @@ public final class Limits {
     /** Hands at one station. */
     public static final int STATION_HANDS_MAX = 20;
 
+    /** Pieces that one hand or machine of a station makes in one go. */
+    public static final int STATION_LOAD_PIECES_MAX = 100;
+
+    /** For how long an item may be said to be good once it is up, in seconds: four hours. */
+    public static final int ITEM_KEEPS_SECONDS_MAX = 14_400;
+
     /** The service time a menu may state for one build step, in seconds. */
     public static final int STEP_SECONDS_MAX = 3_600;
 

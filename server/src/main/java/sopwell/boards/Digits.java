@@ -9,7 +9,7 @@ import sopwell.Limits;
 
 /**
  * Gives the rows of one board their keypad digits. A row keeps its digit until it leaves, so that a
- * key pressed while another row leaves never works the wrong one; a free digit goes to the oldest
+ * key pressed while another row leaves never works the wrong one; a free digit goes to the topmost
  * row without one. Not thread-safe.
  *
  * @param <R> what names a row
@@ -17,10 +17,18 @@ import sopwell.Limits;
 public final class Digits<R> {
     private final Map<R, Integer> given = new HashMap<>();
 
+    /** A row goes on under another name. */
+    void pass(R from, R to) {
+        Integer digit = given.remove(from);
+        if (digit != null) {
+            given.put(to, digit);
+        }
+    }
+
     /**
-     * The digits of these rows, oldest first; 0 for a row that must wait for one.
+     * The digits of these rows, top first; 0 for a row that must wait for one.
      *
-     * @param rows the rows on the board now; digits of rows that are gone become free
+     * @param rows the rows on the board now, top first; digits of rows that are gone become free
      */
     public Map<R, Integer> give(Collection<R> rows) {
         given.keySet().retainAll(rows);

@@ -10,6 +10,7 @@ import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.Pass;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.StationEvent;
 import sopwell.kitchen.WaitQuote;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
@@ -70,6 +71,8 @@ public final class Stand {
             kitchen.apply(queryEvent, recorded.atMs());
         } else if (event instanceof PassEvent passEvent) {
             pass.apply(passEvent, recorded.atMs());
+        } else if (event instanceof StationEvent stationEvent) {
+            kitchen.apply(stationEvent);
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
         } else if (event instanceof PaperEvent paperEvent) {

@@ -3,6 +3,7 @@ package sopwell.desk;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
+import sopwell.kitchen.StationCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
@@ -17,6 +18,7 @@ public sealed interface StandCommand {
         KITCHEN,
         PASS,
         QUERY,
+        STATION,
         OUT,
         TILL,
         PAPER,
@@ -55,6 +57,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.QUERY;
+        }
+    }
+
+    /** Something about a station as a whole. */
+    record ForStations(StationCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.STATION;
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import sopwell.kitchen.KitchenRules;
 import sopwell.kitchen.PassRules;
 import sopwell.kitchen.QueryRules;
+import sopwell.kitchen.StationRules;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent.MenuAdopted;
@@ -42,6 +43,11 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForQueries) command).command(),
+                            stand.deciding(nowMs));
+            case STATION ->
+                    StationRules.decide(
+                            stand.orders(),
+                            ((StandCommand.ForStations) command).command(),
                             stand.deciding(nowMs));
             case OUT ->
                     OutRules.decide(

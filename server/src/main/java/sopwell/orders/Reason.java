@@ -12,6 +12,10 @@ public enum Reason {
     ORDERS_OPEN,
     /** There is no such part today. */
     UNKNOWN_PART,
+    /** There is no such station on the menu; args: station. */
+    UNKNOWN_STATION,
+    /** A station can't have so many hands; args: hands, limit. */
+    HANDS_RANGE,
     /** The order was edited meanwhile; args: asked version, present version. */
     STALE_VERSION,
     /** The menu changed and can't do a line any more; args: line, item. */

@@ -6,6 +6,7 @@ import sopwell.Check;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.MenuEvent;
@@ -89,6 +90,8 @@ final class EventCodec {
             QueryBodies.write(body, query);
         } else if (event instanceof PassEvent pass) {
             PassBodies.write(body, pass);
+        } else if (event instanceof StationEvent station) {
+            StationBodies.write(body, station);
         } else if (event instanceof PaperEvent paper) {
             PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
@@ -127,6 +130,7 @@ final class EventCodec {
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);
             case PART_SEEN -> KitchenBodies.read(body, KitchenEvent.Kind.SEEN);
+            case HANDS_SET -> StationBodies.read(body, StationEvent.Kind.HANDS_SET);
             case QUERY_ASKED -> QueryBodies.read(body, QueryEvent.Kind.ASKED);
             case QUERY_ANSWERED -> QueryBodies.read(body, QueryEvent.Kind.ANSWERED);
         };

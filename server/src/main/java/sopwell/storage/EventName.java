@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
 import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
@@ -45,6 +46,7 @@ enum EventName {
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),
     PART_SEEN("part-seen", 1, KitchenEvent.PartSeen.class),
+    HANDS_SET("hands-set", 1, StationEvent.HandsSet.class),
     QUERY_ASKED("query-asked", 1, QueryEvent.QueryAsked.class),
     QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class);
 

@@ -11,14 +11,13 @@ import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.kitchen.KitchenCommand.Up;
 import sopwell.kitchen.OrderStage;
-import sopwell.kitchen.PartId;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 
 /** What the screens show. */
 class BoardsTest {
     private final Script script = new Script();
-    private final Digits<PartId> digits = new Digits<>();
+    private final Places places = new Places();
     private final Digits<String> wholeDigits = new Digits<>();
 
     @Test
@@ -122,7 +121,7 @@ class BoardsTest {
                 script.menu(),
                 stand()::menuOf,
                 stand().kitchen(),
-                digits);
+                places);
     }
 
     private PassBoard pass() {

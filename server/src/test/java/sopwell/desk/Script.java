@@ -14,6 +14,7 @@ import sopwell.kitchen.Part;
 import sopwell.kitchen.PartId;
 import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
+import sopwell.kitchen.StationCommand;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
@@ -171,6 +172,11 @@ public final class Script {
     /** Decides and keeps. */
     public Decision decide(KitchenCommand command) {
         return decide(new StandCommand.ForKitchen(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(StationCommand command) {
+        return decide(new StandCommand.ForStations(command));
     }
 
     /** Decides and keeps. */

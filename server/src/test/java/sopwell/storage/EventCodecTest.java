@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.Menu;
@@ -37,6 +38,7 @@ class EventCodecTest {
                         KitchenEvent.class,
                         PassEvent.class,
                         QueryEvent.class,
+                        StationEvent.class,
                         TillEvent.class,
                         MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));

@@ -13,6 +13,7 @@ import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.QueryId;
 import sopwell.kitchen.Question;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
@@ -163,6 +164,7 @@ final class Samples {
                 new PassEvent.BagsCounted(placed.order(), 3),
                 new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
+                new StationEvent.HandsSet("line", 3),
                 new OutEvent.OutLifted(Out.option("provolone"), true),
                 new TillEvent.OrderPaid(
                         placed.order(),

@@ -14,6 +14,7 @@ import sopwell.boards.Row;
 import sopwell.boards.StationBoard;
 import sopwell.boards.StepCell;
 import sopwell.kitchen.CellWord;
+import sopwell.kitchen.PartId;
 import sopwell.menu.LocalText;
 import sopwell.web.Json;
 import sopwell.web.live.Frame;
@@ -90,6 +91,11 @@ public final class JsonFrames implements FrameWriter {
 
     private static void part(JsonGenerator json, PartRow row) throws IOException {
         json.writeStringField("part", row.part().toString());
+        json.writeArrayFieldStart("parts");
+        for (PartId one : row.parts()) {
+            json.writeString(one.toString());
+        }
+        json.writeEndArray();
         json.writeStringField("order", row.part().order());
         json.writeNumberField("digit", row.digit());
         head(json, row.number(), row.name(), row.placedAtMs());

@@ -14,6 +14,7 @@ public final class RefusalProblems {
                     Reason.UNKNOWN_ORDER,
                     Reason.UNKNOWN_PAPER,
                     Reason.UNKNOWN_PART,
+                    Reason.UNKNOWN_STATION,
                     Reason.UNKNOWN_QUERY);
 
     private static final Set<Reason> WRONG =
@@ -34,6 +35,7 @@ public final class RefusalProblems {
                     Reason.BAGS_RANGE,
                     Reason.LEFT_RANGE,
                     Reason.MINUTES_RANGE,
+                    Reason.HANDS_RANGE,
                     Reason.DISCOUNT_TOO_LARGE,
                     Reason.AMOUNT_WRONG,
                     Reason.TENDERED_SHORT,

@@ -20,10 +20,10 @@ import sopwell.Limits;
 import sopwell.boards.Digits;
 import sopwell.boards.OrderBoards;
 import sopwell.boards.PassBoards;
+import sopwell.boards.Places;
 import sopwell.boards.StationBoards;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
-import sopwell.kitchen.PartId;
 
 /**
  * Draws boards up when the stand has changed and sends them to their screens. Thread-safe.
@@ -224,7 +224,7 @@ public final class BoardHub implements AutoCloseable {
                                             s.outs(),
                                             s::menuOf));
             default -> {
-                Digits<PartId> digits = new Digits<>();
+                Places places = new Places();
                 yield new LiveBoard(
                         name,
                         epoch,
@@ -234,7 +234,7 @@ public final class BoardHub implements AutoCloseable {
                                         s.menu(),
                                         s::menuOf,
                                         s.kitchen(),
-                                        digits));
+                                        places));
             }
         };
     }

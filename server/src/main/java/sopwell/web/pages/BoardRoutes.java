@@ -1,6 +1,7 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import sopwell.Limits;
@@ -34,10 +35,12 @@ final class BoardRoutes {
         routes.get("/boards/{station}", handling.handler(ask -> page(ask, ask.in("station"))));
         routes.get("/pass", handling.handler(ask -> page(ask, "pass")));
         routes.get("/ready", handling.handler(ask -> page(ask, "ready")));
-        part(routes, "started", KitchenCommand.Start::new);
-        part(routes, "up", KitchenCommand.Up::new);
-        part(routes, "brought-back", KitchenCommand.BringBack::new);
-        part(routes, "seen", KitchenCommand.Seen::new);
+        part(routes, "started", KitchenCommand.Move.START);
+        part(routes, "up", KitchenCommand.Move.UP);
+        part(routes, "seen", KitchenCommand.Move.SEEN);
+        routes.post(
+                "/boards/{station}/parts/{part}/brought-back",
+                handling.handler(ask -> pressPart(ask, p -> bringBack(p.get(0)))));
         routes.post(
                 "/boards/{station}/brought-back-last",
                 handling.handler(
@@ -53,11 +56,15 @@ final class BoardRoutes {
         routes.post("/pass/orders/{order}/bags", handling.handler(this::bags));
     }
 
-    private void part(
-            RoutingHandler routes, String what, Function<PartId, KitchenCommand> command) {
+    private void part(RoutingHandler routes, String what, KitchenCommand.Move move) {
         routes.post(
                 "/boards/{station}/parts/{part}/" + what,
-                handling.handler(ask -> pressPart(ask, command)));
+                handling.handler(
+                        ask -> pressPart(ask, parts -> new KitchenCommand.Together(move, parts))));
+    }
+
+    private static KitchenCommand bringBack(PartId part) {
+        return new KitchenCommand.BringBack(part);
     }
 
     private void order(RoutingHandler routes, String what, Function<String, OrderCommand> command) {
@@ -97,13 +104,13 @@ final class BoardRoutes {
         return PageHandling.html(200, context.pages().board(frame.get(), ask.screen(), target));
     }
 
-    private Reply pressPart(Ask ask, Function<PartId, KitchenCommand> command)
+    private Reply pressPart(Ask ask, Function<List<PartId>, KitchenCommand> command)
             throws PageHandling.Interrupted {
-        Optional<PartId> part = PartId.read(ask.in("part"));
-        if (part.isEmpty() || !part.get().station().equals(ask.in("station"))) {
+        Optional<List<PartId>> parts = RowParts.of(ask);
+        if (parts.isEmpty()) {
             return handling.refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
         }
-        return press(ask, new ForKitchen(command.apply(part.get())));
+        return press(ask, new ForKitchen(command.apply(parts.get())));
     }
 
     /** Done is said by the board itself: the row changes. Only what is refused needs words. */

@@ -37,7 +37,9 @@ final class Prepared {
         if (path.contains("{date}")) {
             order("");
         }
-        return path.replace("{date}", "today").replace("{board}", "line");
+        return path.replace("{date}", "today")
+                .replace("{board}", "line")
+                .replace("{station}", "line");
     }
 
     private String order(String path) {

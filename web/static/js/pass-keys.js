@@ -1,5 +1,5 @@
-// A number pad works the pass: digit = hand over, "." and a digit = call the number, "*" and a digit
-// and how many = count its bags, 0 = bring back what was handed last.
+// A number pad works the pass: digit = hand over, "." and a digit = call the number, "*" and a
+// digit and how many = count its bags, 0 = bring back what was handed last.
 const ARMED_MS = 4000;
 
 const board = document.querySelector('[data-board]');

@@ -97,14 +97,29 @@ public final class Limits {
     /** Orders that the pass can bring back after they were handed. */
     public static final int LAST_HANDED_ORDERS_MAX = 5;
 
+    /** Bags that one order may be in. */
+    public static final int BAGS_MAX = 20;
+
+    /** How long a number stands out on the guests' screen after it came up or was called. */
+    public static final int READY_FRESH_SECONDS = 60;
+
     /** Rows sent to one screen; what is below is counted, not sent. */
     public static final int BOARD_ROWS_MAX = 40;
+
+    /** Rows at the top of a board that new ones don't push down: what the largest screen shows. */
+    public static final int BOARD_SETTLED_ROWS = 12;
 
     /** Digits on a keypad that name a row: 1 to 9. */
     public static final int BOARD_DIGITS_MAX = 9;
 
     /** Hands at one station. */
     public static final int STATION_HANDS_MAX = 20;
+
+    /** Pieces that one hand or machine of a station makes in one go. */
+    public static final int STATION_LOAD_PIECES_MAX = 100;
+
+    /** For how long an item may be said to be good once it is up, in seconds: four hours. */
+    public static final int ITEM_KEEPS_SECONDS_MAX = 14_400;
 
     /** The service time a menu may state for one build step, in seconds. */
     public static final int STEP_SECONDS_MAX = 3_600;

@@ -6,8 +6,9 @@ import sopwell.kitchen.PartId;
 import sopwell.menu.LocalText;
 
 /**
- * One part on a station's board: one row is so many alike of one order. Immutable.
+ * One row of a station's board: so many alike of one order. Immutable.
  *
+ * @param parts what is joined in it, the one that names the row first
  * @param digit the key that works this row, 1 to 9, kept while the row is there; 0 for none
  * @param number the order's number
  * @param name the guest's name, or empty
@@ -22,7 +23,7 @@ import sopwell.menu.LocalText;
  * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  */
 public record PartRow(
-        PartId part,
+        List<PartId> parts,
         int digit,
         int number,
         String name,
@@ -37,11 +38,17 @@ public record PartRow(
         long placedAtMs)
         implements Row {
     public PartRow {
+        parts = List.copyOf(parts);
         cells = List.copyOf(cells);
+    }
+
+    /** The part that names the row. */
+    public PartId part() {
+        return parts.get(0);
     }
 
     @Override
     public String rowId() {
-        return part.toString();
+        return part().toString();
     }
 }

@@ -32,22 +32,28 @@ public final class StationBoards {
      *
      * @param menu the menu in force: its steps are the columns
      * @param menus the menu of a revision, for parts ordered from an earlier one
-     * @param digits the digits of this board
+     * @param places where the rows of this board stand
      */
     public static StationBoard of(
             Station station,
             Menu menu,
             Function<String, Menu> menus,
             Kitchen kitchen,
-            Digits digits) {
+            Places places) {
         Collection<Part> inSight = kitchen.inSight(station.id());
-        List<Part> shown = inSight.stream().limit(Limits.BOARD_ROWS_MAX).toList();
+        List<Joined> all = station.builds() ? Joined.of(kitchen, inSight) : Joined.apart(inSight);
+        Map<PartId, Joined> byLead = new LinkedHashMap<>();
+        all.forEach(row -> byLead.put(row.lead().id(), row));
+        List<PartId> shown =
+                places.place(all.stream().map(StationBoards::wanted).toList()).stream()
+                        .limit(Limits.BOARD_ROWS_MAX)
+                        .toList();
         List<Step> steps =
                 menu.steps().stream().filter(s -> s.station().equals(station.id())).toList();
-        Map<PartId, Integer> keys = digits.give(shown.stream().map(Part::id).toList());
+        Map<PartId, Integer> keys = places.digits(shown);
         List<PartRow> rows = new ArrayList<>();
-        for (Part part : shown) {
-            rows.add(row(kitchen, part, keys.get(part.id()), steps, menus));
+        for (PartId lead : shown) {
+            rows.add(row(kitchen, byLead.get(lead), keys.get(lead), steps, menus));
         }
         List<Column> columns = steps.stream().map(step -> column(step, rows)).toList();
         return new StationBoard(
@@ -56,12 +62,23 @@ public final class StationBoards {
                 station.builds(),
                 columns,
                 rows,
-                inSight.size() - shown.size(),
+                all.size() - shown.size(),
                 WaitQuote.now(kitchen, menu, station.id()));
     }
 
+    private static Places.Wanted wanted(Joined row) {
+        Part lead = row.lead();
+        boolean begun = lead.state() != PartState.WAITING;
+        return new Places.Wanted(row.ids(), lead.placedAtMs(), lead.placedAtMs(), begun);
+    }
+
     private static PartRow row(
-            Kitchen kitchen, Part part, int digit, List<Step> steps, Function<String, Menu> menus) {
+            Kitchen kitchen,
+            Joined joined,
+            int digit,
+            List<Step> steps,
+            Function<String, Menu> menus) {
+        Part part = joined.lead();
         Making now = part.making();
         Menu menu = menus.apply(now.menuRevision());
         Map<String, Cell> cells = cells(menu, now, part.id().station());
@@ -77,11 +94,11 @@ public final class StationBoards {
         }
         int quantityBefore = old.map(Making::quantity).filter(q -> q != now.quantity()).orElse(0);
         return new PartRow(
-                part.id(),
+                joined.ids(),
                 digit,
                 part.number(),
                 part.name(),
-                now.quantity(),
+                joined.pieces(),
                 quantityBefore,
                 menu.item(now.selection().item()).name(),
                 row,

@@ -62,11 +62,11 @@ final class MenuLines {
 
     private static void station(Out out, Station station) {
         local(out.text(station.id()), station.name());
-        out.number(station.hands()).flag(station.builds());
+        out.number(station.hands()).number(station.load()).flag(station.builds());
     }
 
     private static Station station(In in) {
-        return new Station(in.text(), local(in), in.whole(), in.flag());
+        return new Station(in.text(), local(in), in.whole(), in.whole(), in.flag());
     }
 
     private static void step(Out out, Step step) {
@@ -128,6 +128,7 @@ final class MenuLines {
         out.text(item.defaultSize()).number(item.priceCents());
         out.texts(item.groups()).texts(item.steps()).texts(item.allergens());
         out.list(item.days(), (o, day) -> o.number(day.getValue())).flag(item.taxed());
+        out.number(item.keepsSeconds());
     }
 
     private static Item item(In in) {
@@ -142,7 +143,8 @@ final class MenuLines {
                 in.texts(),
                 in.texts(),
                 in.list(i -> DayOfWeek.of(i.whole())),
-                in.flag());
+                in.flag(),
+                in.whole());
     }
 
     private static void size(Out out, Size size) {

@@ -1,7 +1,9 @@
 package sopwell.desk;
 
 import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
+import sopwell.kitchen.StationCommand;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
@@ -14,7 +16,9 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        PASS,
         QUERY,
+        STATION,
         OUT,
         TILL,
         PAPER,
@@ -40,11 +44,27 @@ public sealed interface StandCommand {
         }
     }
 
+    /** Something at the pass. */
+    record ForPass(PassCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.PASS;
+        }
+    }
+
     /** Something that a station and the counter ask of each other. */
     record ForQueries(QueryCommand command) implements StandCommand {
         @Override
         public Kind kind() {
             return Kind.QUERY;
+        }
+    }
+
+    /** Something about a station as a whole. */
+    record ForStations(StationCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.STATION;
         }
     }
 

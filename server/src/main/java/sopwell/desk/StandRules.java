@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sopwell.kitchen.KitchenRules;
+import sopwell.kitchen.PassRules;
 import sopwell.kitchen.QueryRules;
+import sopwell.kitchen.StationRules;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent.MenuAdopted;
@@ -30,11 +32,22 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForKitchen) command).command());
+            case PASS ->
+                    PassRules.decide(
+                            stand.pass(),
+                            stand.kitchen(),
+                            stand.orders(),
+                            ((StandCommand.ForPass) command).command());
             case QUERY ->
                     QueryRules.decide(
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForQueries) command).command(),
+                            stand.deciding(nowMs));
+            case STATION ->
+                    StationRules.decide(
+                            stand.orders(),
+                            ((StandCommand.ForStations) command).command(),
                             stand.deciding(nowMs));
             case OUT ->
                     OutRules.decide(

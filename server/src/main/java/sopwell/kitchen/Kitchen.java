@@ -15,6 +15,7 @@ import java.util.function.Function;
 import sopwell.Check;
 import sopwell.Limits;
 import sopwell.menu.Menu;
+import sopwell.menu.Station;
 import sopwell.orders.Order;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
@@ -37,6 +38,7 @@ public final class Kitchen {
     private final Map<String, Long> backlogSeconds = new HashMap<>();
     private final Queries queries = new Queries();
     private final LateEdits lateEdits = new LateEdits();
+    private final Hands hands = new Hands();
     private final Function<String, Menu> menus;
 
     /**
@@ -61,6 +63,7 @@ public final class Kitchen {
                     byOrder.clear();
                 }
                 lateEdits.begin(((OrderEvent.DayOpened) event).date());
+                hands.begin(((OrderEvent.DayOpened) event).date());
             }
             case DAY_CLOSED -> {
                 leaveDay();
@@ -111,6 +114,18 @@ public final class Kitchen {
     /** Takes in what was asked or answered; never refuses. */
     public void apply(QueryEvent event, long atMs) {
         queries.apply(event, atMs);
+    }
+
+    /** Takes in what happened to a station as a whole; never refuses. */
+    public void apply(StationEvent event) {
+        switch (event.kind()) {
+            case HANDS_SET -> hands.apply((StationEvent.HandsSet) event);
+        }
+    }
+
+    /** How many hands are on duty at a station: what was said today, else what its menu says. */
+    public int hands(Station station) {
+        return hands.at(station);
     }
 
     /** What stations have asked the counter. */

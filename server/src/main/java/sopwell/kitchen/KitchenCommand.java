@@ -1,5 +1,7 @@
 package sopwell.kitchen;
 
+import java.util.List;
+
 /** What a station can ask. */
 public sealed interface KitchenCommand {
     /** Which record a command is, for switches that must be complete. */
@@ -8,7 +10,8 @@ public sealed interface KitchenCommand {
         UP,
         BRING_BACK,
         BRING_BACK_LAST,
-        SEEN
+        SEEN,
+        TOGETHER
     }
 
     /** This command's kind. */
@@ -44,6 +47,30 @@ public sealed interface KitchenCommand {
         public Kind kind() {
             return Kind.BRING_BACK_LAST;
         }
+    }
+
+    /**
+     * One press on a row of several parts: done to each of them that it can be done to. A part that
+     * was changed meanwhile keeps its row, and its change is read first.
+     *
+     * @param parts what the row showed when it was pressed
+     */
+    record Together(Move move, List<PartId> parts) implements KitchenCommand {
+        public Together {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.TOGETHER;
+        }
+    }
+
+    /** What can be done to several parts at once. */
+    enum Move {
+        START,
+        UP,
+        SEEN
     }
 
     /** Says that a change, or a cancelling, was read. */

@@ -1,6 +1,11 @@
 package sopwell.kitchen;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import sopwell.log.Event;
 import sopwell.orders.Decision;
 import sopwell.orders.Order;
 import sopwell.orders.Orders;
@@ -22,7 +27,27 @@ public final class KitchenRules {
                     bringBackLast(
                             kitchen, orders, ((KitchenCommand.BringBackLast) command).station());
             case SEEN -> seen(kitchen, orders, ((KitchenCommand.Seen) command).part());
+            case TOGETHER -> together(kitchen, orders, (KitchenCommand.Together) command);
         };
+    }
+
+    /** Refused only when it can be done to none of the parts, for the reason of the first. */
+    private static Decision together(
+            Kitchen kitchen, Orders orders, KitchenCommand.Together command) {
+        List<Event> events = new ArrayList<>();
+        Decision first = Decision.refused(Reason.UNKNOWN_PART, "");
+        Set<PartId> parts = new LinkedHashSet<>(command.parts());
+        for (PartId id : parts) {
+            Decision one =
+                    switch (command.move()) {
+                        case START -> start(kitchen, orders, id);
+                        case UP -> up(kitchen, orders, id);
+                        case SEEN -> seen(kitchen, orders, id);
+                    };
+            first = id.equals(command.parts().get(0)) ? one : first;
+            events.addAll(one.events());
+        }
+        return events.isEmpty() ? first : new Decision(events, Optional.empty());
     }
 
     /** Why an order is not whole, if it is not. */
@@ -91,13 +116,30 @@ public final class KitchenRules {
     }
 
     private static Decision bringBackLast(Kitchen kitchen, Orders orders, String station) {
+        List<Event> back = new ArrayList<>();
+        Part first = null;
         for (PartId id : kitchen.lastUp(station)) {
-            Decision back = bringBack(kitchen, orders, id);
-            if (!back.isRefused()) {
-                return back;
+            Part part = kitchen.find(id).orElse(null);
+            Decision one = bringBack(kitchen, orders, id);
+            if (one.isRefused() || (first != null && !wentUpTogether(first, part))) {
+                if (first != null) {
+                    break;
+                }
+            } else {
+                first = first == null ? part : first;
+                back.addAll(one.events());
             }
         }
-        return Decision.refused(Reason.NOTHING_TO_BRING_BACK);
+        return first == null
+                ? Decision.refused(Reason.NOTHING_TO_BRING_BACK)
+                : new Decision(back, Optional.empty());
+    }
+
+    /** Whether one press on one row put both up. */
+    private static boolean wentUpTogether(Part one, Part other) {
+        return one.upAtMs() == other.upAtMs()
+                && one.id().order().equals(other.id().order())
+                && one.making().isLike(other.making());
     }
 
     /** Seen is about a part that may belong to a void order: what was begun was cancelled. */

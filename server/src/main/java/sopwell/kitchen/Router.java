@@ -50,6 +50,37 @@ public final class Router {
         return seconds;
     }
 
+    /**
+     * The stations that a station's part of a selection waits for, in order of assembly: those
+     * whose steps come before the station's own first step. Their work goes to that station, not to
+     * the guest: a sausage leaves the grill for the line's roll.
+     */
+    public static List<String> waitsFor(Menu menu, Selection selection, String station) {
+        List<String> earlier = new ArrayList<>();
+        for (String id : menu.item(selection.item()).steps()) {
+            Step step = menu.step(id);
+            if (isNeeded(menu, step, selection)) {
+                if (step.station().equals(station)) {
+                    return earlier;
+                }
+                if (!earlier.contains(step.station())) {
+                    earlier.add(step.station());
+                }
+            }
+        }
+        return List.of();
+    }
+
+    /** Whether a station's part of a selection goes on to another station, not to the guest. */
+    public static boolean feedsAnother(Menu menu, Selection selection, String station) {
+        for (String other : stations(menu, selection)) {
+            if (!other.equals(station) && waitsFor(menu, selection, other).contains(station)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static boolean hasWork(Menu menu, Selection selection, String station) {
         for (String id : menu.item(selection.item()).steps()) {
             Step step = menu.step(id);

@@ -15,7 +15,8 @@ import sopwell.orders.Quote;
 
 /**
  * The wait to tell a guest: the work in front of this order and its own, shared over the hands of
- * each station by the menu's service times; the slowest station decides. Stateless.
+ * each station, each with its load, by the menu's service times; the slowest station decides.
+ * Stateless.
  *
  * <p>The spread is a plain guess, 15 % under to 35 % over and a minute for the counter, rounded to
  * half minutes.
@@ -59,9 +60,8 @@ public final class WaitQuote {
         for (Station station : menu.stations()) {
             Long own = ownSeconds.get(station.id());
             if (own != null) {
-                long shared =
-                        (kitchen.backlogSeconds(station.id()) + own + station.hands() - 1)
-                                / station.hands();
+                long atOnce = (long) kitchen.hands(station) * station.load();
+                long shared = (kitchen.backlogSeconds(station.id()) + own + atOnce - 1) / atOnce;
                 seconds = Math.max(seconds, Math.max(shared, longestSeconds.get(station.id())));
             }
         }

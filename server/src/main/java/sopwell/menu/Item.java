@@ -14,6 +14,8 @@ import java.util.List;
  * @param steps the build steps, in assembly order
  * @param days the weekdays on which it is sold; none means every day
  * @param taxed whether sales tax is due on it
+ * @param keepsSeconds for how long it is good once it is up, in seconds, 1 to 14,400; 0 when that
+ *     does not matter
  */
 public record Item(
         String id,
@@ -26,7 +28,8 @@ public record Item(
         List<String> steps,
         List<String> allergens,
         List<DayOfWeek> days,
-        boolean taxed) {
+        boolean taxed,
+        int keepsSeconds) {
     public Item {
         words = List.copyOf(words);
         sizes = List.copyOf(sizes);
@@ -34,6 +37,11 @@ public record Item(
         steps = List.copyOf(steps);
         allergens = List.copyOf(allergens);
         days = List.copyOf(days);
+    }
+
+    /** Whether it must be made late rather than early, because it soon is no longer good. */
+    public boolean isShortLived() {
+        return keepsSeconds > 0;
     }
 
     /** The size with this id, if the item has it. */

@@ -81,8 +81,10 @@ public final class MenuCheck {
 
     private static void stations(MenuParts parts, Faults faults) {
         for (int s = 0; s < parts.stations().size(); s++) {
-            int hands = parts.stations().get(s).hands();
-            number("/stations/" + s + "/hands", hands, 1, Limits.STATION_HANDS_MAX, faults);
+            Station station = parts.stations().get(s);
+            String place = "/stations/" + s;
+            number(place + "/hands", station.hands(), 1, Limits.STATION_HANDS_MAX, faults);
+            number(place + "/load", station.load(), 1, Limits.STATION_LOAD_PIECES_MAX, faults);
         }
     }
 

@@ -1,6 +1,7 @@
 package sopwell.menu;
 
 import java.util.List;
+import sopwell.Limits;
 
 /** The checks of items: prices, sizes, groups and days. Stateless. */
 final class MenuCheckItems {
@@ -18,6 +19,12 @@ final class MenuCheckItems {
                     faults.unknown(place + "/groups/" + g, "group", item.groups().get(g), groups);
                 }
             }
+            MenuCheck.number(
+                    place + "/keepsSeconds",
+                    item.keepsSeconds(),
+                    0,
+                    Limits.ITEM_KEEPS_SECONDS_MAX,
+                    faults);
             MenuCheck.repeats(place + "/groups", item.groups(), faults);
             MenuCheck.repeats(place + "/days", item.days(), faults);
             MenuCheck.allergens(place, item.allergens(), faults);

@@ -5,6 +5,8 @@ package sopwell.menu;
  *
  * @param id letters, digits and hyphens
  * @param hands people or machines that work side by side there, 1 to 20
+ * @param load how many pieces one of these hands makes in one go, 1 to 100: a basket of four is one
+ *     machine with a load of 4, and takes as long as its slowest piece
  * @param builds whether its screen shows the build board rather than a plain list
  */
-public record Station(String id, LocalText name, int hands, boolean builds) {}
+public record Station(String id, LocalText name, int hands, int load, boolean builds) {}

@@ -12,6 +12,10 @@ public enum Reason {
     ORDERS_OPEN,
     /** There is no such part today. */
     UNKNOWN_PART,
+    /** There is no such station on the menu; args: station. */
+    UNKNOWN_STATION,
+    /** A station can't have so many hands; args: hands, limit. */
+    HANDS_RANGE,
     /** The order was edited meanwhile; args: asked version, present version. */
     STALE_VERSION,
     /** The menu changed and can't do a line any more; args: line, item. */
@@ -68,6 +72,8 @@ public enum Reason {
     NOTHING_CHANGED,
     /** Parts are missing; args: number, then the stations. */
     NOT_WHOLE,
+    /** An order can't be in so many bags; args: how many, limit. */
+    BAGS_RANGE,
     /** A change to the part was not seen yet. */
     CHANGE_UNSEEN,
     /** The part has no change to be seen. */

@@ -81,6 +81,14 @@ final class Fields {
         return (int) number(needed(field), at(field), Integer.MIN_VALUE, Integer.MAX_VALUE);
     }
 
+    /** A whole number that may be left out. */
+    int wholeOr(String field, int leftOut) {
+        JsonNode node = get(field);
+        return node.isMissingNode()
+                ? leftOut
+                : (int) number(node, at(field), Integer.MIN_VALUE, Integer.MAX_VALUE);
+    }
+
     /** Cents, which must be there. */
     long cents(String field) {
         return number(needed(field), at(field), Long.MIN_VALUE, Long.MAX_VALUE);

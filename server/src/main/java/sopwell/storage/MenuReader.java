@@ -104,6 +104,7 @@ public final class MenuReader {
                 fields.text("id"),
                 fields.local("name"),
                 fields.whole("hands"),
+                fields.wholeOr("load", 1),
                 fields.yes("builds"));
     }
 
@@ -196,7 +197,8 @@ public final class MenuReader {
                 fields.texts("steps"),
                 fields.textsOr("allergens"),
                 days(fields),
-                !fields.has("taxed") || fields.yes("taxed"));
+                !fields.has("taxed") || fields.yes("taxed"),
+                fields.wholeOr("keepsSeconds", 0));
     }
 
     private static List<DayOfWeek> days(Fields fields) {

@@ -74,6 +74,9 @@ public final class MenuWriter {
     private static ObjectNode station(Station station) {
         ObjectNode node = named(station.id(), station.name());
         node.put("hands", station.hands());
+        if (station.load() != 1) {
+            node.put("load", station.load());
+        }
         node.put("builds", station.builds());
         return node;
     }
@@ -141,6 +144,9 @@ public final class MenuWriter {
         textsIfAny(node, "days", item.days().stream().map(MenuWriter::lower).toList());
         if (!item.taxed()) {
             node.put("taxed", false);
+        }
+        if (item.isShortLived()) {
+            node.put("keepsSeconds", item.keepsSeconds());
         }
         return node;
     }

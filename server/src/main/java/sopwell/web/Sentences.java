@@ -37,48 +37,22 @@ final class Sentences {
             case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
             case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT -> twoAmounts(key, args);
             case MORE_THAN_PAID -> moreThanPaid(key, args);
-            case UNKNOWN_ORDER,
-                    DAY_CLOSED,
-                    NO_DAY_OPEN,
-                    ORDERS_OPEN,
-                    UNKNOWN_PAPER,
-                    UNKNOWN_PART,
-                    TOLD_TIME,
-                    STALE_VERSION,
-                    LEFT_RANGE,
-                    MINUTES_RANGE,
-                    TOO_MANY_OUT,
-                    NO_LINES,
-                    TOO_MANY_LINES,
-                    QUANTITY,
-                    REASON_MISSING,
-                    NUMBERS_USED_UP,
-                    ORDER_VOID,
-                    ORDER_HANDED,
-                    ORDER_NOT_HANDED,
-                    NUMBER_TAKEN,
-                    NOTHING_CHANGED,
-                    CHANGE_UNSEEN,
-                    NOTHING_TO_SEE,
-                    PART_CANCELLED,
-                    ALREADY_STARTED,
-                    ALREADY_UP,
-                    NOT_UP,
-                    NOTHING_TO_BRING_BACK,
-                    UNKNOWN_QUERY,
-                    QUERY_OPEN,
-                    QUERY_ANSWERED,
-                    QUERY_LAPSED,
-                    NOTHING_DUE,
-                    CASHIER_MISSING,
-                    TILL_OPEN,
-                    TILL_NOT_OPEN,
-                    NO_TILL_OPEN,
-                    WHICH_TILL,
-                    TILLS_OPEN,
-                    COUNT_WRONG ->
-                    t.of(key, args.toArray());
+            case UNKNOWN_ORDER, DAY_CLOSED, NO_DAY_OPEN, ORDERS_OPEN -> plain(key, args);
+            case UNKNOWN_PAPER, UNKNOWN_PART, UNKNOWN_STATION, HANDS_RANGE -> plain(key, args);
+            case TOLD_TIME, STALE_VERSION, LEFT_RANGE, MINUTES_RANGE -> plain(key, args);
+            case TOO_MANY_OUT, NO_LINES, TOO_MANY_LINES, QUANTITY -> plain(key, args);
+            case REASON_MISSING, NUMBERS_USED_UP, ORDER_VOID, ORDER_HANDED -> plain(key, args);
+            case ORDER_NOT_HANDED, NUMBER_TAKEN, NOTHING_CHANGED, CHANGE_UNSEEN -> plain(key, args);
+            case NOTHING_TO_SEE, PART_CANCELLED, ALREADY_STARTED, ALREADY_UP -> plain(key, args);
+            case NOT_UP, NOTHING_TO_BRING_BACK, UNKNOWN_QUERY, QUERY_OPEN -> plain(key, args);
+            case QUERY_ANSWERED, QUERY_LAPSED, NOTHING_DUE, CASHIER_MISSING -> plain(key, args);
+            case TILL_OPEN, TILL_NOT_OPEN, NO_TILL_OPEN, WHICH_TILL, TILLS_OPEN -> plain(key, args);
+            case COUNT_WRONG, BAGS_RANGE -> plain(key, args);
         };
+    }
+
+    private String plain(String key, List<String> args) {
+        return t.of(key, args.toArray());
     }
 
     private String twoAmounts(String key, List<String> args) {

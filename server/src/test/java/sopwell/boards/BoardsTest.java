@@ -17,7 +17,8 @@ import sopwell.orders.OrderCommand;
 /** What the screens show. */
 class BoardsTest {
     private final Script script = new Script();
-    private final Digits digits = new Digits();
+    private final Places places = new Places();
+    private final Digits<String> wholeDigits = new Digits<>();
 
     @Test
     void aRowKeepsItsDigitUntilItLeavesAndTheFreeOneGoesToTheOldestWithout() {
@@ -120,12 +121,18 @@ class BoardsTest {
                 script.menu(),
                 stand()::menuOf,
                 stand().kitchen(),
-                digits);
+                places);
     }
 
     private PassBoard pass() {
-        return OrderBoards.pass(
-                stand().orders(), stand().till(), stand().kitchen(), stand()::menuOf);
+        return PassBoards.pass(
+                new PassBoards.Sources(
+                        stand().orders(),
+                        stand().till(),
+                        stand().kitchen(),
+                        stand().pass(),
+                        stand()::menuOf),
+                wholeDigits);
     }
 
     private Stand stand() {

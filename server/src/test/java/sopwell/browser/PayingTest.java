@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sopwell.crash.StandProcess;
 
 /** Taking money in a real browser, with the keys alone. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PayingTest {
     /** The largest text that can be seen: its size in pixels and what it says. */
     private static final String LARGEST =
@@ -33,13 +37,22 @@ class PayingTest {
             return best;
             """;
 
-    @TempDir Path folder;
     private Browser counter;
     private StandProcess stand;
 
+    @BeforeAll
+    void startBrowsers(@TempDir Path profiles) {
+        counter = Browser.start(profiles);
+    }
+
+    @AfterAll
+    void closeBrowsers() {
+        counter.close();
+    }
+
     @BeforeEach
-    void open() throws IOException {
-        counter = Browser.start(folder);
+    void open(@TempDir Path folder) throws IOException {
+        counter.fresh();
         stand =
                 StandProcess.start(
                         folder.resolve("stand"),
@@ -52,7 +65,6 @@ class PayingTest {
     @AfterEach
     void close() {
         assertEquals(List.of(), counter.consoleErrors());
-        counter.close();
         stand.close();
     }
 

@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sopwell.crash.StandProcess;
@@ -18,16 +21,28 @@ import sopwell.crash.StandProcess;
  * A station's question and the counter's answer, and two cashiers on one order, in two windows of
  * the real server.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class QueryPathTest {
-    @TempDir Path folder;
     private Browser counter;
     private Browser other;
     private StandProcess stand;
 
+    @BeforeAll
+    void startBrowsers(@TempDir Path profiles) {
+        counter = Browser.start(profiles);
+        other = Browser.start(profiles);
+    }
+
+    @AfterAll
+    void closeBrowsers() {
+        counter.close();
+        other.close();
+    }
+
     @BeforeEach
-    void open() throws IOException {
-        counter = Browser.start(folder);
-        other = Browser.start(folder);
+    void open(@TempDir Path folder) throws IOException {
+        counter.fresh();
+        other.fresh();
         stand =
                 StandProcess.start(
                         folder.resolve("stand"),
@@ -36,12 +51,11 @@ class QueryPathTest {
                         0);
         counter.open(stand.address() + "/counter");
         waitLive(counter);
+        counter.waitFor("#call-form[data-reader]");
     }
 
     @AfterEach
     void close() {
-        counter.close();
-        other.close();
         stand.close();
     }
 

@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sopwell.crash.StandProcess;
 
 /** What a counter needs in a rush, in a real browser: outs, the same again, a slip. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RushTest {
     /** Remembers what is printed. */
     private static final String WATCH =
@@ -23,13 +27,22 @@ class RushTest {
                 document.querySelector('iframe').contentDocument.body.innerText));
             """;
 
-    @TempDir Path folder;
     private Browser counter;
     private StandProcess stand;
 
+    @BeforeAll
+    void startBrowsers(@TempDir Path profiles) {
+        counter = Browser.start(profiles);
+    }
+
+    @AfterAll
+    void closeBrowsers() {
+        counter.close();
+    }
+
     @BeforeEach
-    void open() throws IOException {
-        counter = Browser.start(folder);
+    void open(@TempDir Path folder) throws IOException {
+        counter.fresh();
         stand =
                 StandProcess.start(
                         folder.resolve("stand"),
@@ -46,7 +59,6 @@ class RushTest {
         List<String> errors = counter.consoleErrors();
         assertEquals(
                 List.of(), errors.stream().filter(e -> !e.contains("/counter/again")).toList());
-        counter.close();
         stand.close();
     }
 

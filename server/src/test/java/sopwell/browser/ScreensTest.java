@@ -24,6 +24,7 @@ class ScreensTest {
                     "/boards/fryer",
                     "/boards/drinks",
                     "/pass",
+                    "/ready",
                     "/orders",
                     "/outs",
                     "/till",
@@ -44,28 +45,11 @@ class ScreensTest {
                                 StandProcess.quick(),
                                 List.of("--start-with", "demo"));
                 Browser browser = Browser.start(folder)) {
-            for (String scheme : List.of("light", "dark")) {
-                browser.colours(scheme);
-                for (String lang : List.of("en", "es")) {
-                    for (String path : PATHS) {
-                        String where = path + " " + lang + " " + scheme;
-                        browser.size(1280, 800);
-                        browser.open(stand.address() + path + "?lang=" + lang);
-                        note(faults, where, browser.axe());
-                        note(faults, where, String.join("; ", browser.consoleErrors()));
-                        for (int[] size : SIZES) {
-                            browser.size(size[0], size[1]);
-                            Object over =
-                                    browser.script(
-                                            "const d = document.documentElement;"
-                                                    + "return d.scrollWidth - d.clientWidth;");
-                            note(
-                                    faults,
-                                    where + " " + size[0],
-                                    over.equals(0L) ? "" : over + " px");
-                        }
-                        looked++;
-                    }
+            for (String lang : List.of("en", "es")) {
+                for (String path : PATHS) {
+                    browser.size(1280, 800);
+                    browser.open(stand.address() + path + "?lang=" + lang);
+                    looked += look(browser, path + " " + lang, faults);
                 }
             }
         }
@@ -91,6 +75,26 @@ class ScreensTest {
                 assertTrue(browser.count(link) > 0, "no link to " + path);
             }
         }
+    }
+
+    /** Looks at the page that is open in both themes, and in every size; counts the themes. */
+    private static int look(Browser browser, String where, List<String> faults) {
+        int looked = 0;
+        for (String scheme : List.of("light", "dark")) {
+            browser.colours(scheme);
+            note(faults, where + " " + scheme, browser.axe());
+            looked++;
+        }
+        note(faults, where, String.join("; ", browser.consoleErrors()));
+        for (int[] size : SIZES) {
+            browser.size(size[0], size[1]);
+            Object over =
+                    browser.script(
+                            "const d = document.documentElement;"
+                                    + "return d.scrollWidth - d.clientWidth;");
+            note(faults, where + " " + size[0], over.equals(0L) ? "" : over + " px");
+        }
+        return looked;
     }
 
     private static void note(List<String> faults, String where, String fault) {

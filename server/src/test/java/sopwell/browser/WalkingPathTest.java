@@ -7,9 +7,12 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sopwell.crash.StandProcess;
@@ -18,23 +21,35 @@ import sopwell.crash.StandProcess;
  * The main job on the real server in two windows: a call is keyed at the counter, made at the line,
  * handed over and counted; also when the server is killed in the middle.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WalkingPathTest {
-    @TempDir Path folder;
+    private Path data;
     private Browser counter;
     private Browser line;
     private StandProcess stand;
 
+    @BeforeAll
+    void startBrowsers(@TempDir Path profiles) {
+        counter = Browser.start(profiles);
+        line = Browser.start(profiles);
+    }
+
+    @AfterAll
+    void closeBrowsers() {
+        counter.close();
+        line.close();
+    }
+
     @BeforeEach
-    void open() throws IOException {
-        counter = Browser.start(folder);
-        line = Browser.start(folder);
+    void open(@TempDir Path folder) throws IOException {
+        counter.fresh();
+        line.fresh();
+        data = folder.resolve("stand");
         stand = start(0);
     }
 
     @AfterEach
     void close() {
-        counter.close();
-        line.close();
         stand.close();
     }
 
@@ -71,6 +86,7 @@ class WalkingPathTest {
         stand = start(URI.create(stand.address()).getPort());
         waitLive(line);
         waitLive(counter);
+        counter.waitFor("#call-form[data-reader]");
 
         assertEquals(1, line.count("#board [data-row]"), "what was up stays up");
         place("fries", 2);
@@ -112,10 +128,7 @@ class WalkingPathTest {
 
     private StandProcess start(int port) throws IOException {
         return StandProcess.start(
-                folder.resolve("stand"),
-                StandProcess.quick(),
-                List.of("--start-with", "menu"),
-                port);
+                data, StandProcess.quick(), List.of("--start-with", "menu"), port);
     }
 
     private void openBoth() {
@@ -123,6 +136,7 @@ class WalkingPathTest {
         line.open(stand.address() + "/boards/line");
         waitLive(line);
         waitLive(counter);
+        counter.waitFor("#call-form[data-reader]");
     }
 
     private static void waitLive(Browser window) {

@@ -55,7 +55,7 @@ final class Menus {
     /** A menu of these groups and items, with one station and a step for each item. */
     static MenuParts parts(List<Group> groups, List<Item> items) {
         List<Step> steps = items.stream().map(Menus::step).toList();
-        List<Station> stations = List.of(new Station("bench", text("bench"), 1, true));
+        List<Station> stations = List.of(new Station("bench", text("bench"), 1, 1, true));
         return new MenuParts(SPEECH, stations, steps, groups, items);
     }
 
@@ -86,7 +86,8 @@ final class Menus {
                 List.of("make-" + id),
                 List.of(),
                 List.of(),
-                true);
+                true,
+                0);
     }
 
     static Option option(String id, String... moreWords) {

@@ -102,7 +102,8 @@ final class RandomMenus {
                 List.of("make-" + id),
                 List.of(),
                 List.of(),
-                true);
+                true,
+                0);
     }
 
     private List<String> some(List<String> ids, int min, int max) {

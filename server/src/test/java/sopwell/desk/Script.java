@@ -12,7 +12,9 @@ import sopwell.call.Reading;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
+import sopwell.kitchen.StationCommand;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
@@ -173,6 +175,11 @@ public final class Script {
     }
 
     /** Decides and keeps. */
+    public Decision decide(StationCommand command) {
+        return decide(new StandCommand.ForStations(command));
+    }
+
+    /** Decides and keeps. */
     public Decision decide(OutCommand command) {
         return decide(new StandCommand.ForOuts(command));
     }
@@ -209,6 +216,16 @@ public final class Script {
 
     /** Decides and keeps; the command must be accepted. */
     public void must(QueryCommand command) {
+        must(decide(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(PassCommand command) {
+        return decide(new StandCommand.ForPass(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(PassCommand command) {
         must(decide(command));
     }
 

@@ -72,6 +72,40 @@ class RouterLawsTest {
                 "a refusal is work for the eyes");
     }
 
+    @Test
+    void whatGoesIntoASandwichIsWaitedForAndNothingElseIs() {
+        Selection combo = house("combo");
+        assertEquals(List.of("grill"), Router.waitsFor(menu, combo, "line"));
+        assertEquals(List.of(), Router.waitsFor(menu, combo, "grill"));
+        assertTrue(Router.feedsAnother(menu, combo, "grill"));
+        assertFalse(Router.feedsAnother(menu, combo, "line"));
+        for (String item : List.of("beef", "fries", "hot-dog", "cola")) {
+            Selection selection = house(item);
+            for (String station : Router.stations(menu, selection)) {
+                assertEquals(List.of(), Router.waitsFor(menu, selection, station), item);
+                assertFalse(Router.feedsAnother(menu, selection, station), item);
+            }
+        }
+    }
+
+    @Test
+    void noTwoStationsWaitForEachOther() {
+        SplittableRandom random = new SplittableRandom(12);
+        for (int i = 0; i < CASES; i++) {
+            Selection selection = anySelection(random);
+            for (String one : Router.stations(menu, selection)) {
+                for (String other : Router.waitsFor(menu, selection, one)) {
+                    assertFalse(
+                            Router.waitsFor(menu, selection, other).contains(one), "" + selection);
+                }
+            }
+        }
+    }
+
+    private Selection house(String item) {
+        return Wishes.select(menu, new Wish(item, "", List.of(), List.of(), List.of()));
+    }
+
     /** The slow, obvious twin: walk the item's steps and ask whether anything is meant by each. */
     private List<String> naiveSteps(Selection selection) {
         List<String> steps = new ArrayList<>();

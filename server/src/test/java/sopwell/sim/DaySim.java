@@ -236,7 +236,7 @@ final class DaySim {
     }
 
     private static List<String> names(Stand shown) {
-        List<String> names = new ArrayList<>(List.of(BoardHub.PASS, BoardHub.COUNTER));
+        List<String> names = new ArrayList<>(List.of(BoardHub.PASS, BoardHub.READY, BoardHub.COUNTER));
         shown.menu().stations().stream().map(Station::id).forEach(names::add);
         return names;
     }

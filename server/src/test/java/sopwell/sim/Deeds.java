@@ -30,6 +30,9 @@ final class Deeds {
         often(2, hands::bringBack);
         often(12, hands::hand);
         often(1, hands::handBack);
+        often(3, hands::call);
+        often(2, hands::countBags);
+        often(1, hands::setHands);
         often(3, hands::ask);
         often(3, hands::answer);
         often(9, counter::pay);

@@ -2,16 +2,19 @@ package sopwell.sim;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import sopwell.boards.PartRow;
 import sopwell.boards.Row;
 import sopwell.desk.StandCommand;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.OrderStage;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.Query;
 import sopwell.kitchen.QueryCommand;
 import sopwell.kitchen.QueryId;
 import sopwell.kitchen.Question;
+import sopwell.kitchen.StationCommand;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 
@@ -35,15 +38,53 @@ final class Hands {
     }
 
     StandCommand start() {
-        return pressed().map(KitchenCommand.Start::new).map(this::kitchen).orElse(null);
+        return press(KitchenCommand.Move.START, KitchenCommand.Start::new);
     }
 
     StandCommand up() {
-        return pressed().map(KitchenCommand.Up::new).map(this::kitchen).orElse(null);
+        return press(KitchenCommand.Move.UP, KitchenCommand.Up::new);
     }
 
     StandCommand seen() {
-        return pressed().map(KitchenCommand.Seen::new).map(this::kitchen).orElse(null);
+        return press(KitchenCommand.Move.SEEN, KitchenCommand.Seen::new);
+    }
+
+    /** A press on a row: on all that is joined in it, or as a program does it on its first part. */
+    private StandCommand press(KitchenCommand.Move move, Function<PartId, KitchenCommand> one) {
+        List<PartId> parts = pressed();
+        if (parts.isEmpty()) {
+            return null;
+        }
+        boolean together = parts.size() > 1 && !world.oneIn(5);
+        return kitchen(
+                together ? new KitchenCommand.Together(move, parts) : one.apply(parts.get(0)));
+    }
+
+    /** So many hands are on duty; now and then more than there can be. */
+    StandCommand setHands() {
+        return new StandCommand.ForStations(
+                new StationCommand.SetHands(world.station(), world.random.nextInt(22)));
+    }
+
+    StandCommand call() {
+        return world.order()
+                .map(
+                        order ->
+                                (StandCommand)
+                                        new StandCommand.ForPass(
+                                                new PassCommand.CallNumber(order.id())))
+                .orElse(null);
+    }
+
+    StandCommand countBags() {
+        return world.order()
+                .map(
+                        order ->
+                                (StandCommand)
+                                        new StandCommand.ForPass(
+                                                new PassCommand.CountBags(
+                                                        order.id(), world.random.nextInt(4))))
+                .orElse(null);
     }
 
     StandCommand bringBack() {
@@ -87,7 +128,7 @@ final class Hands {
 
     StandCommand ask() {
         String text = world.oneIn(3) ? "which?" : "";
-        return pressed()
+        return world.some(pressed())
                 .map(part -> new QueryCommand.Ask(part, new Question(world.any(ASKED), text)))
                 .map(StandCommand.ForQueries::new)
                 .orElse(null);
@@ -115,11 +156,11 @@ final class Hands {
     }
 
     /** A row of some station's screen; a part of a day long gone once in a while. */
-    private Optional<PartId> pressed() {
+    private List<PartId> pressed() {
         if (world.oneIn(200)) {
-            return Optional.of(new PartId("20200101-0001", 1, "line"));
+            return List.of(new PartId("20200101-0001", 1, "line"));
         }
         Optional<Row> row = world.rowOn(world.station());
-        return row.map(one -> ((PartRow) one).part());
+        return row.map(one -> ((PartRow) one).parts()).orElse(List.of());
     }
 }

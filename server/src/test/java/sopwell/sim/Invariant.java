@@ -16,6 +16,10 @@ public enum Invariant {
     WHOLE,
     /** A digit names one row of a board, and a row keeps its digit. */
     DIGITS,
+    /** Rows that stay stand as they stood to each other. */
+    PLACES,
+    /** What was done at the pass: calls of whole orders, bags. */
+    PASS,
     /** The pass and the counter show the open orders, all of them. */
     ORDER_BOARDS,
     /** Prices, discounts, tax and totals to the cent. */

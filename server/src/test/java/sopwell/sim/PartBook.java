@@ -155,12 +155,17 @@ final class PartBook {
         return List.copyOf(of(order).keySet());
     }
 
-    private boolean isWhole(String order) {
+    /** Whether everything of an order is made. */
+    boolean isWhole(String order) {
         return of(order).values().stream().allMatch(TruePart::isDone);
     }
 
     boolean has(PartId id) {
         return find(id) != null;
+    }
+
+    int quantity(PartId id) {
+        return has(id) ? find(id).make.quantity() : 0;
     }
 
     boolean isCancelled(PartId id) {

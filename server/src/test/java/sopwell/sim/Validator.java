@@ -26,6 +26,7 @@ final class Validator {
     private final OrderBook orders;
     private final PriceBook prices;
     private final PartBook parts;
+    private final PassBook pass;
     private final MoneyBook money;
     private final QueryBook queries;
     private final OutBook outs;
@@ -41,6 +42,7 @@ final class Validator {
         orders = new OrderBook(settings, complaints);
         prices = new PriceBook(settings, orders, complaints);
         parts = new PartBook(orders, complaints);
+        pass = new PassBook(orders, parts, complaints);
         money = new MoneyBook(orders, complaints);
         queries = new QueryBook(complaints);
         outs = new OutBook(orders, complaints);
@@ -72,6 +74,7 @@ final class Validator {
         prices.take(recorded);
         orders.take(recorded);
         parts.take(recorded);
+        pass.take(recorded);
         money.take(recorded);
         queries.take(recorded, parts);
         outs.take(recorded);
@@ -90,6 +93,7 @@ final class Validator {
         complaints.same(seq, stand.seq(), Invariant.LOG, "the stand's place", "");
         orders.check(stand);
         parts.check(stand);
+        pass.check(stand);
         money.check(stand);
         queries.check(stand);
         outs.check(stand);

@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
 import sopwell.menu.Menu;
@@ -34,7 +36,9 @@ class EventCodecTest {
                         OutEvent.class,
                         PaperEvent.class,
                         KitchenEvent.class,
+                        PassEvent.class,
                         QueryEvent.class,
+                        StationEvent.class,
                         TillEvent.class,
                         MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));

@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.QueryId;
 import sopwell.kitchen.Question;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.menu.Menu;
@@ -158,8 +160,11 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new PassEvent.NumberCalled(placed.order(), 2),
+                new PassEvent.BagsCounted(placed.order(), 3),
                 new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
+                new StationEvent.HandsSet("line", 3),
                 new OutEvent.OutLifted(Out.option("provolone"), true),
                 new TillEvent.OrderPaid(
                         placed.order(),

@@ -9,10 +9,12 @@ import sopwell.boards.CounterBoard;
 import sopwell.boards.CounterRow;
 import sopwell.boards.PartRow;
 import sopwell.boards.PassRow;
+import sopwell.boards.ReadyRow;
 import sopwell.boards.Row;
 import sopwell.boards.StationBoard;
 import sopwell.boards.StepCell;
 import sopwell.kitchen.CellWord;
+import sopwell.kitchen.PartId;
 import sopwell.menu.LocalText;
 import sopwell.web.Json;
 import sopwell.web.live.Frame;
@@ -79,6 +81,8 @@ public final class JsonFrames implements FrameWriter {
             part(json, part);
         } else if (row instanceof PassRow pass) {
             pass(json, pass);
+        } else if (row instanceof ReadyRow ready) {
+            ready(json, ready);
         } else if (row instanceof CounterRow counter) {
             counter(json, counter);
         }
@@ -87,6 +91,11 @@ public final class JsonFrames implements FrameWriter {
 
     private static void part(JsonGenerator json, PartRow row) throws IOException {
         json.writeStringField("part", row.part().toString());
+        json.writeArrayFieldStart("parts");
+        for (PartId one : row.parts()) {
+            json.writeString(one.toString());
+        }
+        json.writeEndArray();
         json.writeStringField("order", row.part().order());
         json.writeNumberField("digit", row.digit());
         head(json, row.number(), row.name(), row.placedAtMs());
@@ -126,6 +135,16 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("pieces", row.pieces());
         json.writeNumberField("dueCents", row.dueCents());
         OrderJson.time(json, "wholeAt", row.wholeAtMs());
+        if (row.calls() > 0) {
+            json.writeNumberField("calls", row.calls());
+            OrderJson.time(json, "calledAt", row.calledAtMs());
+        }
+        if (row.bags() > 0) {
+            json.writeNumberField("bags", row.bags());
+        }
+        if (row.digit() > 0) {
+            json.writeNumberField("digit", row.digit());
+        }
         json.writeArrayFieldStart("parts");
         for (PassRow.PassPart part : row.parts()) {
             json.writeStartObject();
@@ -138,9 +157,16 @@ public final class JsonFrames implements FrameWriter {
             json.writeBooleanField("done", part.done());
             json.writeBooleanField("cancelled", part.cancelled());
             json.writeBooleanField("asked", part.asked());
+            OrderJson.time(json, "since", part.sinceMs());
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private static void ready(JsonGenerator json, ReadyRow row) throws IOException {
+        json.writeNumberField("number", row.number());
+        json.writeStringField("name", row.name());
+        OrderJson.time(json, "freshAt", row.freshAtMs());
     }
 
     private static void counter(JsonGenerator json, CounterRow row) throws IOException {

@@ -4,16 +4,20 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import sopwell.desk.StandCommand.ForKitchen;
+import sopwell.desk.StandCommand.ForStations;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.StationCommand;
+import sopwell.kitchen.StationEvent;
 import sopwell.log.Recorded;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
+import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Reply;
 
-/** Parts for programs. Thread-safe. */
+/** Parts and their stations for programs. Thread-safe. */
 final class PartApi {
     private final ApiContext context;
 
@@ -24,6 +28,31 @@ final class PartApi {
     /** A handler's function for one kind of move. */
     Calls.Write move(Function<PartId, KitchenCommand> command) {
         return ask -> move(ask, command);
+    }
+
+    /** Says how many hands are on duty at a station. */
+    CompletableFuture<Reply> hands(Ask ask) throws BadJson {
+        Fields fields = ask.fields();
+        int hands = fields.number("hands");
+        fields.nothingElse();
+        return Doing.submit(
+                context.desk(),
+                ask,
+                new ForStations(new StationCommand.SetHands(ask.path("station"), hands)),
+                events -> handsSet(events.get(events.size() - 1)));
+    }
+
+    private static Reply handsSet(Recorded recorded) {
+        StationEvent.HandsSet event = (StationEvent.HandsSet) recorded.event();
+        return Reply.json(
+                200,
+                json -> {
+                    json.writeStartObject();
+                    json.writeStringField("station", event.station());
+                    json.writeNumberField("hands", event.hands());
+                    json.writeNumberField("seq", recorded.seq());
+                    json.writeEndObject();
+                });
     }
 
     private CompletableFuture<Reply> move(Ask ask, Function<PartId, KitchenCommand> command)

@@ -14,6 +14,7 @@ public final class RefusalProblems {
                     Reason.UNKNOWN_ORDER,
                     Reason.UNKNOWN_PAPER,
                     Reason.UNKNOWN_PART,
+                    Reason.UNKNOWN_STATION,
                     Reason.UNKNOWN_QUERY);
 
     private static final Set<Reason> WRONG =
@@ -31,8 +32,10 @@ public final class RefusalProblems {
                     Reason.QUESTION_WRONG,
                     Reason.ANSWER_WRONG,
                     Reason.NOT_ON_MENU,
+                    Reason.BAGS_RANGE,
                     Reason.LEFT_RANGE,
                     Reason.MINUTES_RANGE,
+                    Reason.HANDS_RANGE,
                     Reason.DISCOUNT_TOO_LARGE,
                     Reason.AMOUNT_WRONG,
                     Reason.TENDERED_SHORT,

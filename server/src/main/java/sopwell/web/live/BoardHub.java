@@ -15,6 +15,8 @@ import java.util.function.LongSupplier;
 import sopwell.Limits;
 import sopwell.boards.Digits;
 import sopwell.boards.OrderBoards;
+import sopwell.boards.PassBoards;
+import sopwell.boards.Places;
 import sopwell.boards.StationBoards;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
@@ -31,8 +33,13 @@ public final class BoardHub implements AutoCloseable {
     /** The board of whole orders at the pass. */
     public static final String PASS = "pass";
 
+    /** The guests' screen of numbers that are up. */
+    public static final String READY = "ready";
+
     /** The board of open orders at the counter. */
     public static final String COUNTER = "counter";
+
+    private static final Set<String> FIXED = Set.of(PASS, READY, COUNTER);
 
     private final Follower follower;
     private final InstantSource clock;
@@ -149,11 +156,13 @@ public final class BoardHub implements AutoCloseable {
     /** A board by its name that was not drawn yet. */
     static LiveBoard newBoard(String name, String epoch) {
         return switch (name) {
-            case PASS ->
+            case PASS -> {
+                Digits<String> digits = new Digits<>();
+                yield new LiveBoard(name, epoch, s -> PassBoards.pass(passSources(s), digits));
+            }
+            case READY ->
                     new LiveBoard(
-                            name,
-                            epoch,
-                            s -> OrderBoards.pass(s.orders(), s.till(), s.kitchen(), s::menuOf));
+                            name, epoch, s -> PassBoards.ready(s.orders(), s.kitchen(), s.pass()));
             case COUNTER ->
                     new LiveBoard(
                             name,
@@ -166,7 +175,7 @@ public final class BoardHub implements AutoCloseable {
                                             s.outs(),
                                             s::menuOf));
             default -> {
-                Digits digits = new Digits();
+                Places places = new Places();
                 yield new LiveBoard(
                         name,
                         epoch,
@@ -176,15 +185,18 @@ public final class BoardHub implements AutoCloseable {
                                         s.menu(),
                                         s::menuOf,
                                         s.kitchen(),
-                                        digits));
+                                        places));
             }
         };
     }
 
+    private static PassBoards.Sources passSources(Stand stand) {
+        return new PassBoards.Sources(
+                stand.orders(), stand.till(), stand.kitchen(), stand.pass(), stand::menuOf);
+    }
+
     static boolean isBoard(Stand stand, String name) {
-        return name.equals(PASS)
-                || name.equals(COUNTER)
-                || (stand.hasMenu() && stand.menu().hasStation(name));
+        return FIXED.contains(name) || (stand.hasMenu() && stand.menu().hasStation(name));
     }
 
     /** Each screen has its turn once in so many milliseconds. */

@@ -40,7 +40,15 @@ record Ask(
 
     /** What forms and addresses carry that nobody types; a time in ms may look like a card's. */
     private static final Set<String> NOT_TYPED =
-            Set.of("key", "order", "part", "taken-at", "told-cents", "told-menu", "version");
+            Set.of(
+                    "key",
+                    "order",
+                    "part",
+                    "taken-at",
+                    "told-cents",
+                    "told-menu",
+                    "version",
+                    "with");
 
     /** A form of the counter: its call in percent escapes, a name, a reason, and small fields. */
     static final int BODY_BYTES_MAX = (int) Limits.BODY_BYTES_MAX;

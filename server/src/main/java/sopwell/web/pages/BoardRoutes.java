@@ -1,14 +1,19 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import sopwell.Limits;
 import sopwell.boards.CounterBoard;
+import sopwell.boards.ReadyBoard;
 import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.desk.StandCommand.ForPass;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassCommand;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
@@ -29,10 +34,13 @@ final class BoardRoutes {
     void add(RoutingHandler routes) {
         routes.get("/boards/{station}", handling.handler(ask -> page(ask, ask.in("station"))));
         routes.get("/pass", handling.handler(ask -> page(ask, "pass")));
-        part(routes, "started", KitchenCommand.Start::new);
-        part(routes, "up", KitchenCommand.Up::new);
-        part(routes, "brought-back", KitchenCommand.BringBack::new);
-        part(routes, "seen", KitchenCommand.Seen::new);
+        routes.get("/ready", handling.handler(ask -> page(ask, "ready")));
+        part(routes, "started", KitchenCommand.Move.START);
+        part(routes, "up", KitchenCommand.Move.UP);
+        part(routes, "seen", KitchenCommand.Move.SEEN);
+        routes.post(
+                "/boards/{station}/parts/{part}/brought-back",
+                handling.handler(ask -> pressPart(ask, p -> bringBack(p.get(0)))));
         routes.post(
                 "/boards/{station}/brought-back-last",
                 handling.handler(
@@ -44,19 +52,39 @@ final class BoardRoutes {
                                                         ask.in("station"))))));
         order(routes, "handed", OrderCommand.Hand::new);
         order(routes, "brought-back", OrderCommand.BringBack::new);
+        routes.post("/pass/orders/{order}/called", handling.handler(this::call));
+        routes.post("/pass/orders/{order}/bags", handling.handler(this::bags));
     }
 
-    private void part(
-            RoutingHandler routes, String what, Function<PartId, KitchenCommand> command) {
+    private void part(RoutingHandler routes, String what, KitchenCommand.Move move) {
         routes.post(
                 "/boards/{station}/parts/{part}/" + what,
-                handling.handler(ask -> pressPart(ask, command)));
+                handling.handler(
+                        ask -> pressPart(ask, parts -> new KitchenCommand.Together(move, parts))));
+    }
+
+    private static KitchenCommand bringBack(PartId part) {
+        return new KitchenCommand.BringBack(part);
     }
 
     private void order(RoutingHandler routes, String what, Function<String, OrderCommand> command) {
         routes.post(
                 "/pass/orders/{order}/" + what,
                 handling.handler(ask -> press(ask, new ForOrders(command.apply(ask.in("order"))))));
+    }
+
+    private Reply call(Ask ask) throws PageHandling.Interrupted {
+        return press(ask, new ForPass(new PassCommand.CallNumber(ask.in("order"))));
+    }
+
+    private Reply bags(Ask ask) throws PageHandling.Interrupted {
+        String bags = ask.field("bags");
+        return bags.matches("[0-9]{1,4}")
+                ? press(
+                        ask,
+                        new ForPass(
+                                new PassCommand.CountBags(ask.in("order"), Integer.parseInt(bags))))
+                : handling.refused(Refusal.of(Reason.BAGS_RANGE, bags, Limits.BAGS_MAX), ask);
     }
 
     private Reply page(Ask ask, String name) throws PageHandling.Interrupted {
@@ -68,17 +96,21 @@ final class BoardRoutes {
         if (frame.isEmpty() || frame.get().board() instanceof CounterBoard) {
             return handling.sentence(404, t.of("page.no-station", name), ask);
         }
+        if (frame.get().board() instanceof ReadyBoard) {
+            return PageHandling.html(
+                    200, context.pages().ready(frame.get(), ask.screen(), context.texts()));
+        }
         int target = context.settings().targetSeconds();
         return PageHandling.html(200, context.pages().board(frame.get(), ask.screen(), target));
     }
 
-    private Reply pressPart(Ask ask, Function<PartId, KitchenCommand> command)
+    private Reply pressPart(Ask ask, Function<List<PartId>, KitchenCommand> command)
             throws PageHandling.Interrupted {
-        Optional<PartId> part = PartId.read(ask.in("part"));
-        if (part.isEmpty() || !part.get().station().equals(ask.in("station"))) {
+        Optional<List<PartId>> parts = RowParts.of(ask);
+        if (parts.isEmpty()) {
             return handling.refused(Refusal.of(Reason.UNKNOWN_PART, ask.in("part")), ask);
         }
-        return press(ask, new ForKitchen(command.apply(part.get())));
+        return press(ask, new ForKitchen(command.apply(parts.get())));
     }
 
     /** Done is said by the board itself: the row changes. Only what is refused needs words. */

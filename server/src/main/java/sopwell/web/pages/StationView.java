@@ -2,11 +2,13 @@ package sopwell.web.pages;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import sopwell.boards.Column;
 import sopwell.boards.PartRow;
 import sopwell.boards.StationBoard;
 import sopwell.boards.StepCell;
 import sopwell.kitchen.CellWord;
+import sopwell.kitchen.PartId;
 import sopwell.web.T;
 
 /**
@@ -87,6 +89,16 @@ public record StationView(T t, StationBoard board, Map<String, List<Probe>> prob
     /** Where a press on a row is sent. */
     public String address(PartRow row, String what) {
         return "/boards/" + board.station() + "/parts/" + row.rowId() + "/" + what;
+    }
+
+    /** What a press on a row of several parts is sent with, or nothing. */
+    public String with(PartRow row) {
+        if (row.parts().size() == 1) {
+            return null;
+        }
+        String others =
+                row.parts().stream().skip(1).map(PartId::toString).collect(Collectors.joining(" "));
+        return "{\"with\":\"" + others + "\"}";
     }
 
     /** What the row's main key does now: a change is seen before anything else. */

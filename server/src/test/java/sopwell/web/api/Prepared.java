@@ -37,12 +37,16 @@ final class Prepared {
         if (path.contains("{date}")) {
             order("");
         }
-        return path.replace("{date}", "today").replace("{board}", "line");
+        return path.replace("{date}", "today")
+                .replace("{board}", "line")
+                .replace("{station}", "line");
     }
 
     private String order(String path) {
         String id = stand.place("2 beef dipped hot, fries").path("order").textValue();
-        if (path.endsWith("/handed") || path.endsWith("/brought-back")) {
+        if (path.endsWith("/handed")
+                || path.endsWith("/called")
+                || path.endsWith("/brought-back")) {
             allUp(id);
         }
         if (path.endsWith("/refunds")) {

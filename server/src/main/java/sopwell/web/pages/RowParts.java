@@ -1,0 +1,42 @@
+package sopwell.web.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sopwell.Limits;
+import sopwell.kitchen.PartId;
+
+/** Which parts a press on a board's row is about. Stateless. */
+final class RowParts {
+    private RowParts() {}
+
+    /**
+     * The part in the address, then those that the field {@code with} names, parted by spaces: what
+     * the row showed when it was pressed. Empty when one of them is no part of the address's
+     * station and order.
+     */
+    static Optional<List<PartId>> of(Ask ask) {
+        List<String> written = new ArrayList<>(List.of(ask.in("part")));
+        if (!ask.field("with").isEmpty()) {
+            written.addAll(List.of(ask.field("with").split(" ", -1)));
+        }
+        if (written.size() > Limits.ORDER_LINES_MAX) {
+            return Optional.empty();
+        }
+        List<PartId> parts = new ArrayList<>();
+        for (String one : written) {
+            Optional<PartId> part =
+                    PartId.read(one).filter(id -> id.station().equals(ask.in("station")));
+            boolean known = part.isPresent();
+            if (!known || (!parts.isEmpty() && !isOfOneOrder(parts.get(0), part.get()))) {
+                return Optional.empty();
+            }
+            parts.add(part.get());
+        }
+        return Optional.of(parts);
+    }
+
+    private static boolean isOfOneOrder(PartId one, PartId other) {
+        return one.order().equals(other.order());
+    }
+}

@@ -120,7 +120,8 @@ public final class Orders {
     }
 
     /**
-     * Whether somebody waits for an order: it is open, and no closing of the day has left it behind.
+     * Whether somebody waits for an order: it is open, and no closing of the day has left it
+     * behind.
      */
     public boolean isWaitedFor(String id) {
         return open.containsKey(id);

@@ -31,8 +31,7 @@ public final class SteppedDesk {
     public List<CompletableFuture<Answer>> run(List<Asking> askings) {
         List<DeskRequest> requests = new ArrayList<>();
         for (Asking asking : askings) {
-            requests.add(
-                    new DeskRequest(asking.key(), asking.fingerprint(), asking.command()));
+            requests.add(new DeskRequest(asking.key(), asking.fingerprint(), asking.command()));
         }
         batch.run(requests);
         return requests.stream().map(DeskRequest::answer).toList();

@@ -34,8 +34,12 @@ final class Counter {
                                                 world.any(CASHIERS),
                                                 means(),
                                                 world.oneIn(4) ? world.random.nextInt(600) : 0,
-                                                world.oneIn(2) ? 100L * world.random.nextInt(60) : 0,
-                                                world.oneIn(6) ? 10L * world.random.nextInt(20) : 0)))
+                                                world.oneIn(2)
+                                                        ? 100L * world.random.nextInt(60)
+                                                        : 0,
+                                                world.oneIn(6)
+                                                        ? 10L * world.random.nextInt(20)
+                                                        : 0)))
                 .orElse(null);
     }
 

@@ -59,8 +59,7 @@ final class DaySim {
         this.random = new SplittableRandom(seed);
         this.settings = Days.settings(random);
         LocalDateTime begin = Days.begin(random);
-        this.clock =
-                new SimClock(begin.atZone(settings.zone()).toInstant().toEpochMilli());
+        this.clock = new SimClock(begin.atZone(settings.zone()).toInstant().toEpochMilli());
         this.world = new World(random, clock, Menus.demo());
         this.deeds = new Deeds(world);
         this.validator = new Validator(settings);
@@ -140,8 +139,7 @@ final class DaySim {
 
     private void trouble() {
         if (world.oneIn(40)) {
-            log.next(
-                    world.oneIn(2) ? Trouble.FAILS_BEFORE_KEEPING : Trouble.FAILS_AFTER_KEEPING);
+            log.next(world.oneIn(2) ? Trouble.FAILS_BEFORE_KEEPING : Trouble.FAILS_AFTER_KEEPING);
         }
     }
 
@@ -211,8 +209,7 @@ final class DaySim {
             validator.same(desk.deciding(), shown, Invariant.FOLLOWER);
         }
         if (step % EVERY_REPLAY == 0) {
-            validator.same(
-                    SteppedDesk.replayed(log, settings), desk.deciding(), Invariant.REPLAY);
+            validator.same(SteppedDesk.replayed(log, settings), desk.deciding(), Invariant.REPLAY);
         }
         complain();
     }
@@ -236,7 +233,8 @@ final class DaySim {
     }
 
     private static List<String> names(Stand shown) {
-        List<String> names = new ArrayList<>(List.of(BoardHub.PASS, BoardHub.READY, BoardHub.COUNTER));
+        List<String> names =
+                new ArrayList<>(List.of(BoardHub.PASS, BoardHub.READY, BoardHub.COUNTER));
         shown.menu().stations().stream().map(Station::id).forEach(names::add);
         return names;
     }

@@ -36,7 +36,9 @@ final class Days {
         return step % HOUR_STEPS * 3 / HOUR_STEPS == 1;
     }
 
-    /** How far the clock is at the next step; now and then somebody sets it, or the night goes by. */
+    /**
+     * How far the clock is at the next step; now and then somebody sets it, or the night goes by.
+     */
     static long pause(SplittableRandom random) {
         return switch (random.nextInt(400)) {
             case 0 -> -HOUR_MS;

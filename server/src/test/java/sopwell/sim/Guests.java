@@ -31,7 +31,8 @@ final class Guests {
                     "2 combo dipped hot, 2 fries, 2 cola",
                     "pepper and egg");
     private static final List<String> NAMES = List.of("", "", "Ines", "Theo", "Ama");
-    private static final List<String> REASONS = List.of("left", "guest changed their mind", "", " ");
+    private static final List<String> REASONS =
+            List.of("left", "guest changed their mind", "", " ");
 
     private final World world;
 
@@ -62,8 +63,7 @@ final class Guests {
             return null;
         }
         List<OrderLine> priced = new ArrayList<>();
-        lines.get()
-                .forEach(asked -> priced.add(OrderLine.priced(menu, priced.size() + 1, asked)));
+        lines.get().forEach(asked -> priced.add(OrderLine.priced(menu, priced.size() + 1, asked)));
         long cents =
                 OrderRules.totals(priced, Discount.NONE, world.shown().settings().tax())
                         .totalCents();
@@ -84,8 +84,7 @@ final class Guests {
 
     private StandCommand place(List<Asked> lines, Optional<Told> told) {
         return new StandCommand.ForOrders(
-                new OrderCommand.Place(
-                        world.any(NAMES), world.random.nextBoolean(), lines, told));
+                new OrderCommand.Place(world.any(NAMES), world.random.nextBoolean(), lines, told));
     }
 
     /** The whole order anew, or a line more, less, or so many more of it. */
@@ -99,7 +98,9 @@ final class Guests {
         int at = world.random.nextInt(lines.size());
         switch (world.random.nextInt(4)) {
             case 0 -> lines.remove(at);
-            case 1 -> lines.set(at, new Asked(lines.get(at).quantity() + 1, lines.get(at).selection()));
+            case 1 ->
+                    lines.set(
+                            at, new Asked(lines.get(at).quantity() + 1, lines.get(at).selection()));
             case 2 -> lines(world.shown().menu()).ifPresent(lines::addAll);
             default ->
                     lines(world.shown().menu())

@@ -111,8 +111,7 @@ final class Hands {
         return order.map(
                         one ->
                                 (StandCommand)
-                                        new StandCommand.ForOrders(
-                                                new OrderCommand.Hand(one.id())))
+                                        new StandCommand.ForOrders(new OrderCommand.Hand(one.id())))
                 .orElse(null);
     }
 
@@ -147,8 +146,7 @@ final class Hands {
                 };
         return ids.isEmpty()
                 ? null
-                : new StandCommand.ForQueries(
-                        new QueryCommand.Answer(world.any(ids), options, ""));
+                : new StandCommand.ForQueries(new QueryCommand.Answer(world.any(ids), options, ""));
     }
 
     private StandCommand kitchen(KitchenCommand command) {

@@ -4,7 +4,9 @@ package sopwell.sim;
 public enum Invariant {
     /** The log: places without gaps, time that never runs backwards, a key for one command. */
     LOG,
-    /** A command that was answered stands in the log as answered, one that was refused not at all. */
+    /**
+     * A command that was answered stands in the log as answered, one that was refused not at all.
+     */
     ANSWERS,
     /** Every order is what its events made of it. */
     ORDERS,

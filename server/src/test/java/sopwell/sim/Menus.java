@@ -1,19 +1,21 @@
 package sopwell.sim;
 
-import java.util.ArrayList;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sopwell.call.CallParser;
 import sopwell.desk.Script;
-import sopwell.menu.Item;
 import sopwell.menu.Menu;
-import sopwell.menu.MenuParts;
-import sopwell.menu.Size;
+import sopwell.storage.MenuReader;
 import sopwell.storage.MenuWriter;
 
 /** The demo's menu, and what an owner might make of it in mid-day. Immutable. */
 record Menus(List<Menu> all) {
+    private static final String PRICE = "priceCents";
     private static final long DEARER_CENTS = 25;
     private static final Menus DEMO = of(Script.demoMenu());
     private static final Map<String, CallParser> PARSERS =
@@ -37,39 +39,26 @@ record Menus(List<Menu> all) {
     }
 
     private static Menu dearer(Menu menu) {
-        return with(menu, menu.items().stream().map(Menus::dearer).toList());
+        ObjectNode tree = MenuWriter.tree(menu.parts());
+        for (JsonNode item : tree.path("items")) {
+            for (JsonNode priced : item.findParents(PRICE)) {
+                ((ObjectNode) priced).put(PRICE, priced.path(PRICE).longValue() + DEARER_CENTS);
+            }
+        }
+        return read(tree);
     }
 
     /** Without its last item. */
     private static Menu shorter(Menu menu) {
-        return with(menu, menu.items().subList(0, menu.items().size() - 1));
+        ObjectNode tree = MenuWriter.tree(menu.parts());
+        ArrayNode items = (ArrayNode) tree.path("items");
+        items.remove(items.size() - 1);
+        return read(tree);
     }
 
-    private static Menu with(Menu menu, List<Item> items) {
-        MenuParts parts = menu.parts();
-        return MenuWriter.menu(
-                new MenuParts(
-                        parts.speech(), parts.stations(), parts.steps(), parts.groups(), items));
-    }
-
-    private static Item dearer(Item item) {
-        List<Size> sizes = new ArrayList<>();
-        for (Size size : item.sizes()) {
-            sizes.add(
-                    new Size(
-                            size.id(), size.name(), size.words(), size.priceCents() + DEARER_CENTS));
-        }
-        return new Item(
-                item.id(),
-                item.name(),
-                item.words(),
-                sizes,
-                item.defaultSize(),
-                sizes.isEmpty() ? item.priceCents() + DEARER_CENTS : item.priceCents(),
-                item.groups(),
-                item.steps(),
-                item.allergens(),
-                item.days(),
-                item.taxed());
+    private static Menu read(ObjectNode tree) {
+        return MenuReader.read(tree.toString().getBytes(StandardCharsets.UTF_8))
+                .menu()
+                .orElseThrow();
     }
 }

@@ -79,7 +79,12 @@ final class MoneyBook {
                 TillEvent.TillClosed closed = (TillEvent.TillClosed) event;
                 for (TrueTill till : tills) {
                     if (till.open && till.cashier.equalsIgnoreCase(closed.cashier())) {
-                        complaints.same(till.cents, closed.expectedCents(), Invariant.TILLS, "what is expected of", closed.cashier());
+                        complaints.same(
+                                till.cents,
+                                closed.expectedCents(),
+                                Invariant.TILLS,
+                                "what is expected of",
+                                closed.cashier());
                         till.open = false;
                     }
                 }
@@ -90,25 +95,29 @@ final class MoneyBook {
     private void pay(TillEvent.OrderPaid paid) {
         long cents = paid.payment().cents();
         long dueBefore = dueCents(paid.order());
-        complaints.that(cents > 0 && cents <= dueBefore, Invariant.DUES, "", List.of(paid, "of", dueBefore));
+        complaints.that(
+                cents > 0 && cents <= dueBefore,
+                Invariant.DUES,
+                "",
+                List.of(paid, "of", dueBefore));
         kept.merge(paid.order(), cents, Long::sum);
-        complaints.same(dueCents(paid.order()), paid.leftCents(), Invariant.DUES, "left after", paid);
+        complaints.same(
+                dueCents(paid.order()), paid.leftCents(), Invariant.DUES, "left after", paid);
         tips += paid.payment().tipCents();
         if (paid.means() == Means.CARD) {
             card += cents;
             return;
         }
         cash += cents;
-        into(
-                paid.cashier(),
-                paid.payment().tenderedCents() - paid.payment().changeCents());
+        into(paid.cashier(), paid.payment().tenderedCents() - paid.payment().changeCents());
     }
 
     private void refund(TillEvent.OrderRefunded back) {
         kept.merge(back.order(), -back.cents(), Long::sum);
         complaints.that(kept.get(back.order()) >= 0, Invariant.DUES, "more back than paid:", back);
         goodwill.merge(back.order(), back.goodwillCents(), Long::sum);
-        complaints.same(dueCents(back.order()), back.leftCents(), Invariant.DUES, "left after", back);
+        complaints.same(
+                dueCents(back.order()), back.leftCents(), Invariant.DUES, "left after", back);
         if (back.means() == Means.CARD) {
             card -= back.cents();
             return;
@@ -138,7 +147,12 @@ final class MoneyBook {
     void check(Stand stand) {
         for (Order order : stand.orders().all()) {
             if (orders.find(order.id()).isPresent()) {
-                complaints.same(dueCents(order.id()), stand.till().dueCents(order), Invariant.DUES, "what is due on", order.id());
+                complaints.same(
+                        dueCents(order.id()),
+                        stand.till().dueCents(order),
+                        Invariant.DUES,
+                        "what is due on",
+                        order.id());
             }
         }
         List<Long> expected = new ArrayList<>();
@@ -152,8 +166,14 @@ final class MoneyBook {
 
     private void report(DayReport report) {
         complaints.same(cash, report.takings().keptCents(Means.CASH), Invariant.REPORT, "cash", "");
-        complaints.same(card, report.takings().keptCents(Means.CARD), Invariant.REPORT, "cards", "");
-        complaints.same(tips, report.takings().cashTipCents() + report.takings().cardTipCents(), Invariant.REPORT, "tips", "");
+        complaints.same(
+                card, report.takings().keptCents(Means.CARD), Invariant.REPORT, "cards", "");
+        complaints.same(
+                tips,
+                report.takings().cashTipCents() + report.takings().cardTipCents(),
+                Invariant.REPORT,
+                "tips",
+                "");
         long total = 0;
         long unpaid = 0;
         long dueBack = 0;
@@ -164,7 +184,13 @@ final class MoneyBook {
         }
         complaints.same(total, report.sales().totalCents(), Invariant.REPORT, "sales", "");
         complaints.same(unpaid, report.unpaid().cents(), Invariant.REPORT, "what is unpaid", "");
-        complaints.same(dueBack, report.dueBack().cents(), Invariant.REPORT, "what is due back", "");
-        complaints.same(report.sales().totalCents() - report.goodwillCents(), cash + card + unpaid - dueBack, Invariant.REPORT, "what was settled and is unpaid, less what is due back,", "");
+        complaints.same(
+                dueBack, report.dueBack().cents(), Invariant.REPORT, "what is due back", "");
+        complaints.same(
+                report.sales().totalCents() - report.goodwillCents(),
+                cash + card + unpaid - dueBack,
+                Invariant.REPORT,
+                "what was settled and is unpaid, less what is due back,",
+                "");
     }
 }

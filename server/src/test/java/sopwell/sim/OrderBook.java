@@ -129,8 +129,16 @@ final class OrderBook {
         order.revision = placed.menuRevision();
         order.placed = placed;
         complaints.that(open, Invariant.ORDERS, "an order without a day:", order.id);
-        complaints.that(open().stream().noneMatch(other -> other.number == order.number), Invariant.NUMBERS, "number", List.of(order.number, "is on two open orders"));
-        complaints.that(numbers.add(order.number) || numbers.size() == settings.numberMax(), Invariant.NUMBERS, "number", List.of(order.number, "was given twice in a day"));
+        complaints.that(
+                open().stream().noneMatch(other -> other.number == order.number),
+                Invariant.NUMBERS,
+                "number",
+                List.of(order.number, "is on two open orders"));
+        complaints.that(
+                numbers.add(order.number) || numbers.size() == settings.numberMax(),
+                Invariant.NUMBERS,
+                "number",
+                List.of(order.number, "was given twice in a day"));
         complaints.that(orders.put(order.id, order) == null, Invariant.ORDERS, "twice", order.id);
     }
 
@@ -189,12 +197,19 @@ final class OrderBook {
     }
 
     void check(Stand stand) {
-        complaints.same(open, stand.orders().isDayOpen(), Invariant.ORDERS, "the day's being open", "");
-        complaints.same(Optional.ofNullable(date), stand.orders().date(), Invariant.ORDERS, "the date", "");
+        complaints.same(
+                open, stand.orders().isDayOpen(), Invariant.ORDERS, "the day's being open", "");
+        complaints.same(
+                Optional.ofNullable(date), stand.orders().date(), Invariant.ORDERS, "the date", "");
         List<String> found = new ArrayList<>();
         stand.orders().all().forEach(order -> found.add(order.id()));
         complaints.same(List.copyOf(orders.keySet()), found, Invariant.ORDERS, "the list", "");
-        complaints.same(open().stream().map(order -> order.id).toList(), stand.orders().open().stream().map(Order::id).toList(), Invariant.ORDERS, "the list of open orders", "");
+        complaints.same(
+                open().stream().map(order -> order.id).toList(),
+                stand.orders().open().stream().map(Order::id).toList(),
+                Invariant.ORDERS,
+                "the list of open orders",
+                "");
         for (Order order : stand.orders().all()) {
             find(order.id()).ifPresent(expected -> check(expected, order));
         }

@@ -30,10 +30,10 @@ final class OutBook {
     void take(Recorded recorded) {
         if (recorded.event() instanceof OutEvent.OutMarked marked) {
             marks.put(
-                    marked.out(),
-                    new Mark(marked.left(), marked.untilMs(), ordered(marked.out())));
+                    marked.out(), new Mark(marked.left(), marked.untilMs(), ordered(marked.out())));
         } else if (recorded.event() instanceof OutEvent.OutLifted lifted) {
-            complaints.that(marks.remove(lifted.out()) != null, Invariant.OUTS, "was not out:", lifted);
+            complaints.that(
+                    marks.remove(lifted.out()) != null, Invariant.OUTS, "was not out:", lifted);
         } else if (recorded.event() instanceof OrderEvent.DayOpened
                 || recorded.event() instanceof OrderEvent.DayClosed) {
             marks.clear();
@@ -43,7 +43,11 @@ final class OutBook {
                         placed.lines().stream().anyMatch(l -> mark.getKey().isIn(l.selection()));
                 long untilMs = mark.getValue().untilMs();
                 boolean holds = untilMs == 0 || recorded.atMs() < untilMs;
-                complaints.that(!asks || !holds || left(mark.getKey()) >= 0, Invariant.OUTS, "sold although out:", List.of(mark.getKey(), "on", placed.order()));
+                complaints.that(
+                        !asks || !holds || left(mark.getKey()) >= 0,
+                        Invariant.OUTS,
+                        "sold although out:",
+                        List.of(mark.getKey(), "on", placed.order()));
             }
         }
     }

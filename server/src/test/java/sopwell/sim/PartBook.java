@@ -53,8 +53,7 @@ final class PartBook {
             take(event);
         } else if (recorded.event() instanceof OrderEvent event) {
             switch (event.kind()) {
-                case DAY_OPENED ->
-                        byOrder.keySet().removeIf(id -> orders.find(id).isEmpty());
+                case DAY_OPENED -> byOrder.keySet().removeIf(id -> orders.find(id).isEmpty());
                 case PLACED, CHANGED -> refit(orders.about(event));
                 case VOIDED -> {
                     for (PartId id : idsOf(orders.about(event).id)) {
@@ -62,7 +61,11 @@ final class PartBook {
                     }
                 }
                 case HANDED ->
-                        complaints.that(isWhole(orders.about(event).id), Invariant.WHOLE, "handed with a part missing:", orders.about(event).id);
+                        complaints.that(
+                                isWhole(orders.about(event).id),
+                                Invariant.WHOLE,
+                                "handed with a part missing:",
+                                orders.about(event).id);
                 case DAY_CLOSED, TOLD, DISCOUNTED, BROUGHT_BACK -> {}
             }
         }
@@ -81,7 +84,11 @@ final class PartBook {
                 part.started = true;
             }
             case UP -> {
-                complaints.that(part.state != PartState.UP && part.first == null && !part.cancelled, Invariant.PARTS, "not to be put up:", event);
+                complaints.that(
+                        part.state != PartState.UP && part.first == null && !part.cancelled,
+                        Invariant.PARTS,
+                        "not to be put up:",
+                        event);
                 part.state = PartState.UP;
                 part.started = true;
             }
@@ -101,10 +108,8 @@ final class PartBook {
     private void refit(TrueOrder order) {
         Map<PartId, Make> wanted = new LinkedHashMap<>();
         for (OrderLine line : order.lines) {
-            Make make =
-                    new Make(line.selection(), line.quantity(), order.toGo, order.revision);
-            for (String station :
-                    Make.stations(orders.menuOf(order.revision), line.selection())) {
+            Make make = new Make(line.selection(), line.quantity(), order.toGo, order.revision);
+            for (String station : Make.stations(orders.menuOf(order.revision), line.selection())) {
                 wanted.put(new PartId(order.id, line.line(), station), make);
             }
         }
@@ -119,8 +124,7 @@ final class PartBook {
     private void refit(PartId id, Make make) {
         TruePart part = of(id.order()).computeIfAbsent(id, i -> new TruePart(i, make));
         boolean changes =
-                part.cancelled
-                        || !seen(part.make, id.station()).equals(seen(make, id.station()));
+                part.cancelled || !seen(part.make, id.station()).equals(seen(make, id.station()));
         if (changes) {
             Make first = part.first == null ? part.make : part.first;
             part.first = first.equals(make) ? null : first;
@@ -178,7 +182,8 @@ final class PartBook {
         byOrder.forEach(
                 (order, parts) -> {
                     boolean current =
-                            orders.isDayOpen() && orders.find(order).filter(o -> o.current).isPresent();
+                            orders.isDayOpen()
+                                    && orders.find(order).filter(o -> o.current).isPresent();
                     for (TruePart part : parts.values()) {
                         if (current && part.id.station().equals(station) && !part.isDone()) {
                             ids.add(part.id);
@@ -211,7 +216,8 @@ final class PartBook {
         for (String station : stations) {
             Set<PartId> found = new HashSet<>();
             stand.kitchen().inSight(station).forEach(part -> found.add(part.id()));
-            complaints.same(inSight(station), found, Invariant.PARTS, "what is in sight at", station);
+            complaints.same(
+                    inSight(station), found, Invariant.PARTS, "what is in sight at", station);
         }
     }
 

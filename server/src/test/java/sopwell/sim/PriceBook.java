@@ -62,7 +62,12 @@ final class PriceBook {
                             .findFirst()
                             .orElse(null);
             if (old != null && old.selection().equals(line.selection())) {
-                complaints.same(old.unitCents(), line.unitCents(), Invariant.PRICES, "the price of a line that stands, on", changed.order());
+                complaints.same(
+                        old.unitCents(),
+                        line.unitCents(),
+                        Invariant.PRICES,
+                        "the price of a line that stands, on",
+                        changed.order());
             } else {
                 price(line, menus(changed.menuRevision()), changed.order());
             }
@@ -81,7 +86,11 @@ final class PriceBook {
                 prices.add(unitCents(menu, line.selection()));
             }
         }
-        complaints.that(prices.contains(line.unitCents()), Invariant.PRICES, "", List.of(line, "on", order, "should be one of", prices));
+        complaints.that(
+                prices.contains(line.unitCents()),
+                Invariant.PRICES,
+                "",
+                List.of(line, "on", order, "should be one of", prices));
     }
 
     private static long unitCents(Menu menu, Selection selection) {

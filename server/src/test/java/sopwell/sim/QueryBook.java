@@ -28,10 +28,18 @@ final class QueryBook {
         if (recorded.event() instanceof QueryEvent.QueryAsked asked) {
             PartId part = asked.query().part();
             complaints.that(parts.has(part), Invariant.QUERIES, "about no part:", asked);
-            complaints.that(open.put(part, asked.query()) == null && !all.containsKey(asked.query()), Invariant.QUERIES, "a second one is open:", asked);
+            complaints.that(
+                    open.put(part, asked.query()) == null && !all.containsKey(asked.query()),
+                    Invariant.QUERIES,
+                    "a second one is open:",
+                    asked);
             all.put(asked.query(), Query.State.OPEN);
         } else if (recorded.event() instanceof QueryEvent.QueryAnswered answered) {
-            complaints.that(open.remove(answered.query().part(), answered.query()), Invariant.QUERIES, "an answer to no open query:", answered);
+            complaints.that(
+                    open.remove(answered.query().part(), answered.query()),
+                    Invariant.QUERIES,
+                    "an answer to no open query:",
+                    answered);
             all.put(answered.query(), Query.State.ANSWERED);
         } else if (recorded.event() instanceof KitchenEvent.PartUp up) {
             lapse(up.part());
@@ -64,6 +72,11 @@ final class QueryBook {
         stand.kitchen().queries().all().forEach(query -> found.put(query.id(), query.state()));
         complaints.same(all, found, Invariant.QUERIES, "the list", "");
         long waiting = all.values().stream().filter(s -> s == Query.State.OPEN).count();
-        complaints.same(waiting, (long) stand.kitchen().queries().open().size(), Invariant.QUERIES, "how many wait", "");
+        complaints.same(
+                waiting,
+                (long) stand.kitchen().queries().open().size(),
+                Invariant.QUERIES,
+                "how many wait",
+                "");
     }
 }

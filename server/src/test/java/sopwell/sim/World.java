@@ -72,8 +72,7 @@ final class World {
 
     /** What a call asks for by a menu, or empty when it can't be read. */
     Optional<List<Asked>> read(Menu menu, String call) {
-        Reading reading =
-                menus.parser(menu).read(call);
+        Reading reading = menus.parser(menu).read(call);
         if (reading.refusal().isPresent() || reading.lines().isEmpty()) {
             return Optional.empty();
         }

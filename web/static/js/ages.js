@@ -39,6 +39,13 @@ function tick() {
       count.textContent = text;
     }
   }
+  for (const count of document.querySelectorAll('[data-until]')) {
+    const seconds = Math.max(0, Math.ceil((Number(count.dataset.until) - atMs) / 1000));
+    const text = Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
+    if (count.textContent !== text) {
+      count.textContent = text;
+    }
+  }
   if (clock) {
     const text = time.format(new Date(atMs));
     if (clock.textContent !== text) {

@@ -3,6 +3,7 @@ package sopwell.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenRules;
 import sopwell.kitchen.PassRules;
 import sopwell.kitchen.QueryRules;
@@ -27,11 +28,7 @@ final class StandRules {
     static Decision decide(Stand stand, StandCommand command, long nowMs) {
         return switch (command.kind()) {
             case ORDER -> orders(stand, ((StandCommand.ForOrders) command).command(), nowMs);
-            case KITCHEN ->
-                    KitchenRules.decide(
-                            stand.kitchen(),
-                            stand.orders(),
-                            ((StandCommand.ForKitchen) command).command());
+            case KITCHEN -> kitchen(stand, ((StandCommand.ForKitchen) command).command(), nowMs);
             case PASS ->
                     PassRules.decide(
                             stand.pass(),
@@ -87,6 +84,22 @@ final class StandRules {
         Optional<Refusal> notWhole =
                 KitchenRules.notWhole(stand.kitchen(), stand.orders().find(id).orElseThrow());
         return notWhole.isPresent() ? new Decision(List.of(), notWhole) : decision;
+    }
+
+    /** An order of which something is made again is open, also if it was handed a moment ago. */
+    private static Decision kitchen(Stand stand, KitchenCommand command, long nowMs) {
+        Decision decision = KitchenRules.decide(stand.kitchen(), stand.orders(), command);
+        if (command.kind() != KitchenCommand.Kind.REMAKE || decision.isRefused()) {
+            return decision;
+        }
+        String id = ((KitchenCommand.Remake) command).parts().get(0).order();
+        if (!stand.orders().find(id).orElseThrow().isHanded()) {
+            return decision;
+        }
+        Decision back =
+                OrderRules.decide(
+                        stand.orders(), new OrderCommand.BringBack(id), stand.deciding(nowMs));
+        return back.isRefused() ? back : decision.after(back.events());
     }
 
     /** Whoever edits what a station has asked about has answered. */

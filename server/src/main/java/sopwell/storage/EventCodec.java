@@ -130,6 +130,7 @@ final class EventCodec {
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);
             case PART_SEEN -> KitchenBodies.read(body, KitchenEvent.Kind.SEEN);
+            case PART_REMADE -> KitchenBodies.read(body, KitchenEvent.Kind.REMADE);
             case HANDS_SET -> StationBodies.read(body, StationEvent.Kind.HANDS_SET);
             case QUERY_ASKED -> QueryBodies.read(body, QueryEvent.Kind.ASKED);
             case QUERY_ANSWERED -> QueryBodies.read(body, QueryEvent.Kind.ANSWERED);

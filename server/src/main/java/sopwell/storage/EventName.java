@@ -47,6 +47,7 @@ enum EventName {
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),
     PART_SEEN("part-seen", 1, KitchenEvent.PartSeen.class),
     HANDS_SET("hands-set", 1, StationEvent.HandsSet.class),
+    PART_REMADE("part-remade", 1, KitchenEvent.PartRemade.class),
     QUERY_ASKED("query-asked", 1, QueryEvent.QueryAsked.class),
     QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class);
 

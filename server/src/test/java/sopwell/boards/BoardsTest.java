@@ -33,6 +33,7 @@ class BoardsTest {
     @Test
     void rowsStandInTheOrderInWhichTheyWereOrdered() {
         Order first = script.place("beef, combo");
+        assertEquals(2, line().rows().size());
         Order second = script.later(9).place("beef");
         script.change(first, "beef dry, combo");
         assertEquals(
@@ -118,9 +119,7 @@ class BoardsTest {
     private StationBoard line() {
         return StationBoards.of(
                 script.menu().station("line"),
-                script.menu(),
-                stand()::menuOf,
-                stand().kitchen(),
+                Scene.of(script.menu(), stand()::menuOf, stand().kitchen(), script.nowMs()),
                 places);
     }
 

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import sopwell.call.CallParser;
 import sopwell.call.Reading;
@@ -154,7 +155,9 @@ public final class Script {
 
     /** Puts up everything of an order that is not up. */
     public void allUp(Order order) {
-        for (Part part : List.copyOf(stand.kitchen().parts(order.id()))) {
+        List<Part> parts = new ArrayList<>(stand.kitchen().parts(order.id()));
+        parts.sort(Comparator.comparingInt(part -> stand.kitchen().feeding(part).size()));
+        for (Part part : parts) {
             if (part.isUnseen()) {
                 must(new KitchenCommand.Seen(part.id()));
             }

@@ -45,6 +45,7 @@ public final class ApiRoutes {
                     post(
                             "/api/parts/{part}/seen",
                             h -> h.calls().write(h.parts().move(KitchenCommand.Seen::new))),
+                    post("/api/parts/{part}/remakes", h -> h.calls().write(h.parts()::remake)),
                     post("/api/stations/{station}/hands", h -> h.calls().write(h.parts()::hands)),
                     post("/api/parts/{part}/queries", h -> h.calls().write(h.queries()::ask)),
                     post("/api/queries/{query}/answers", h -> h.calls().write(h.queries()::answer)),

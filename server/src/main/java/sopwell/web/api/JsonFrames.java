@@ -107,6 +107,13 @@ public final class JsonFrames implements FrameWriter {
         json.writeBooleanField("started", row.started());
         json.writeBooleanField("unseen", row.unseen());
         json.writeBooleanField("cancelled", row.cancelled());
+        PartJson.waits(json, row.waits());
+        if (row.again().isPresent()) {
+            PartJson.remake(json, row.again().get());
+        }
+        if (row.startByMs() > 0) {
+            OrderJson.time(json, "startBy", row.startByMs());
+        }
         if (row.query().isPresent()) {
             json.writeObjectFieldStart("query");
             QueryJson.fields(json, row.query().get().query());

@@ -36,6 +36,7 @@ public final class RefusalProblems {
                     Reason.LEFT_RANGE,
                     Reason.MINUTES_RANGE,
                     Reason.HANDS_RANGE,
+                    Reason.REMAKE_PIECES,
                     Reason.DISCOUNT_TOO_LARGE,
                     Reason.AMOUNT_WRONG,
                     Reason.TENDERED_SHORT,

@@ -18,6 +18,7 @@ import sopwell.boards.Digits;
 import sopwell.boards.OrderBoards;
 import sopwell.boards.PassBoards;
 import sopwell.boards.Places;
+import sopwell.boards.Scene;
 import sopwell.boards.StationBoards;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
@@ -51,6 +52,8 @@ public final class BoardHub implements AutoCloseable {
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "beats"));
 
     private final Rhythm rhythm;
+    private Scene scene;
+    private long sceneSeq;
     private final List<Future<?>> repeating;
     private volatile long shownSeq;
     private long beatTurn;
@@ -180,15 +183,18 @@ public final class BoardHub implements AutoCloseable {
                 yield new LiveBoard(
                         name,
                         epoch,
-                        s ->
-                                StationBoards.of(
-                                        s.menu().station(name),
-                                        s.menu(),
-                                        s::menuOf,
-                                        s.kitchen(),
-                                        places));
+                        s -> StationBoards.of(s.menu().station(name), scene(s), places));
             }
         };
+    }
+
+    /** One schedule for all boards that are drawn from the same events. */
+    private Scene scene(Stand stand) {
+        if (scene == null || sceneSeq != stand.seq()) {
+            scene = Scene.of(stand.menu(), stand::menuOf, stand.kitchen(), clock.millis());
+            sceneSeq = stand.seq();
+        }
+        return scene;
     }
 
     private static PassBoards.Sources passSources(Stand stand) {

@@ -38,6 +38,7 @@ final class BoardRoutes {
         part(routes, "started", KitchenCommand.Move.START);
         part(routes, "up", KitchenCommand.Move.UP);
         part(routes, "seen", KitchenCommand.Move.SEEN);
+        part(routes, "have", KitchenCommand.Move.HAVE);
         routes.post(
                 "/boards/{station}/parts/{part}/brought-back",
                 handling.handler(ask -> pressPart(ask, p -> bringBack(p.get(0)))));

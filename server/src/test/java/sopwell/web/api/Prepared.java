@@ -76,7 +76,7 @@ final class Prepared {
     private String part(String path) {
         String order = order("");
         String part = order + ".1.line";
-        if (path.endsWith("/brought-back")) {
+        if (path.endsWith("/brought-back") || path.endsWith("/remakes")) {
             done("/api/parts/" + part + "/up", "");
         }
         if (path.endsWith("/seen")) {

@@ -33,6 +33,8 @@ final class Deeds {
         often(3, hands::call);
         often(2, hands::countBags);
         often(1, hands::setHands);
+        often(3, hands::have);
+        often(2, hands::remake);
         often(3, hands::ask);
         often(3, hands::answer);
         often(9, counter::pay);

@@ -14,6 +14,7 @@ import sopwell.kitchen.Query;
 import sopwell.kitchen.QueryCommand;
 import sopwell.kitchen.QueryId;
 import sopwell.kitchen.Question;
+import sopwell.kitchen.RemakeReason;
 import sopwell.kitchen.StationCommand;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
@@ -58,6 +59,30 @@ final class Hands {
         boolean together = parts.size() > 1 && !world.oneIn(5);
         return kitchen(
                 together ? new KitchenCommand.Together(move, parts) : one.apply(parts.get(0)));
+    }
+
+    /** What a row waits for is in hand. */
+    StandCommand have() {
+        List<PartId> parts = pressed();
+        return parts.isEmpty()
+                ? null
+                : kitchen(new KitchenCommand.Together(KitchenCommand.Move.HAVE, parts));
+    }
+
+    /** Something fell, or is cold: of a row, or of an order at the pass or handed already. */
+    StandCommand remake() {
+        List<PartId> parts =
+                world.oneIn(2)
+                        ? pressed()
+                        : world.order()
+                                .flatMap(o -> world.some(world.shown().kitchen().parts(o.id())))
+                                .map(part -> List.of(part.id()))
+                                .orElse(List.of());
+        RemakeReason reason = world.any(List.of(RemakeReason.values()));
+        int pieces = 1 + world.random.nextInt(2);
+        return parts.isEmpty()
+                ? null
+                : kitchen(new KitchenCommand.Remake(parts, pieces, reason, ""));
     }
 
     /** So many hands are on duty; now and then more than there can be. */

@@ -36,6 +36,7 @@ final class PartBook {
         private Make first;
         private PartState state = PartState.WAITING;
         private boolean started;
+        private int again;
         private boolean cancelled;
 
         private TruePart(PartId id, Make make) {
@@ -96,12 +97,29 @@ final class PartBook {
                 complaints.same(PartState.UP, part.state, Invariant.PARTS, "before", event);
                 part.state = PartState.STARTED;
             }
+            case REMADE -> remake(part, (KitchenEvent.PartRemade) event);
             case SEEN -> {
                 part.first = null;
                 if (part.cancelled) {
                     of(part.id.order()).remove(part.id);
                 }
             }
+        }
+    }
+
+    /** What is up is work again, and of it only what is made again. */
+    private void remake(TruePart part, KitchenEvent.PartRemade remade) {
+        complaints.that(
+                part.state != PartState.WAITING
+                        && remade.pieces() >= 1
+                        && remade.pieces() <= part.make.quantity(),
+                Invariant.PARTS,
+                "not to be made again:",
+                remade);
+        if (part.state == PartState.UP) {
+            part.again = remade.pieces();
+            part.state = PartState.WAITING;
+            part.started = false;
         }
     }
 
@@ -129,6 +147,7 @@ final class PartBook {
             Make first = part.first == null ? part.make : part.first;
             part.first = first.equals(make) ? null : first;
             part.cancelled = false;
+            part.again = 0;
             part.state = part.started ? PartState.STARTED : PartState.WAITING;
         }
         part.make = make;
@@ -169,7 +188,8 @@ final class PartBook {
     }
 
     int quantity(PartId id) {
-        return has(id) ? find(id).make.quantity() : 0;
+        TruePart part = find(id);
+        return part == null ? 0 : part.again == 0 ? part.make.quantity() : part.again;
     }
 
     boolean isCancelled(PartId id) {
@@ -229,10 +249,10 @@ final class PartBook {
             return;
         }
         boolean unseen = expected.cancelled || expected.first != null;
-        int quantity = expected.make.quantity();
+        int quantity = quantity(id);
         complaints.same(expected.state, part.state(), Invariant.PARTS, "state of", id);
         complaints.same(expected.cancelled, part.cancelled(), Invariant.PARTS, "cancelled", id);
         complaints.same(unseen, part.isUnseen(), Invariant.PARTS, "unseen", id);
-        complaints.same(quantity, part.making().quantity(), Invariant.PARTS, "quantity of", id);
+        complaints.same(quantity, part.pieces(), Invariant.PARTS, "pieces of", id);
     }
 }

@@ -12,6 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import java.util.function.LongSupplier;
 import sopwell.Limits;
 import sopwell.boards.Digits;
@@ -52,8 +53,6 @@ public final class BoardHub implements AutoCloseable {
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "beats"));
 
     private final Rhythm rhythm;
-    private Scene scene;
-    private long sceneSeq;
     private final List<Future<?>> repeating;
     private volatile long shownSeq;
     private long beatTurn;
@@ -157,8 +156,12 @@ public final class BoardHub implements AutoCloseable {
         }
     }
 
-    /** A board by its name that was not drawn yet. */
-    static LiveBoard newBoard(String name, String epoch) {
+    /**
+     * A board by its name that was not drawn yet.
+     *
+     * @param scene what the boards of stations are drawn from
+     */
+    static LiveBoard newBoard(String name, String epoch, Function<Stand, Scene> scene) {
         return switch (name) {
             case PASS -> {
                 Digits<String> digits = new Digits<>();
@@ -183,18 +186,9 @@ public final class BoardHub implements AutoCloseable {
                 yield new LiveBoard(
                         name,
                         epoch,
-                        s -> StationBoards.of(s.menu().station(name), scene(s), places));
+                        s -> StationBoards.of(s.menu().station(name), scene.apply(s), places));
             }
         };
-    }
-
-    /** One schedule for all boards that are drawn from the same events. */
-    private Scene scene(Stand stand) {
-        if (scene == null || sceneSeq != stand.seq()) {
-            scene = Scene.of(stand.menu(), stand::menuOf, stand.kitchen(), clock.millis());
-            sceneSeq = stand.seq();
-        }
-        return scene;
     }
 
     private static PassBoards.Sources passSources(Stand stand) {

@@ -4,6 +4,7 @@ import java.time.InstantSource;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
+import sopwell.boards.Scene;
 import sopwell.desk.Stand;
 
 /**
@@ -15,6 +16,8 @@ final class Showing {
     private final InstantSource clock;
     private final Audience audience;
     private final Map<String, LiveBoard> boards = new HashMap<>();
+    private Scene scene;
+    private long sceneSeq;
 
     Showing(String epoch, InstantSource clock, Audience audience) {
         this.epoch = epoch;
@@ -73,6 +76,15 @@ final class Showing {
     }
 
     private LiveBoard live(String name) {
-        return boards.computeIfAbsent(name, n -> BoardHub.newBoard(n, epoch));
+        return boards.computeIfAbsent(name, n -> BoardHub.newBoard(n, epoch, this::scene));
+    }
+
+    /** One schedule for all boards that are drawn from the same events. */
+    private Scene scene(Stand stand) {
+        if (scene == null || sceneSeq != stand.seq()) {
+            scene = Scene.of(stand.menu(), stand::menuOf, stand.kitchen(), clock.millis());
+            sceneSeq = stand.seq();
+        }
+        return scene;
     }
 }

@@ -29,8 +29,7 @@ class FoundByDaysTest {
         SteppedDesk.Asking open =
                 new SteppedDesk.Asking(
                         "day", "day", new StandCommand.ForOrders(new OrderCommand.OpenDay()));
-        SteppedDesk.Asking other =
-                new SteppedDesk.Asking("k", "other", adopt.command());
+        SteppedDesk.Asking other = new SteppedDesk.Asking("k", "other", adopt.command());
         List<?> first = answer(new SteppedDesk(log, Script.SETTINGS, clock), adopt).events();
         answer(new SteppedDesk(log, Script.SETTINGS, clock), open);
         SteppedDesk later = new SteppedDesk(log, Script.SETTINGS, clock);
@@ -67,8 +66,7 @@ class FoundByDaysTest {
                 Reason.DAY_CLOSED,
                 Script.reason(script.decide(new OrderCommand.VoidOrder(left.id(), 0, "left"))));
         assertEquals(
-                Reason.DAY_CLOSED,
-                Script.reason(script.decide(new OrderCommand.Hand(left.id()))));
+                Reason.DAY_CLOSED, Script.reason(script.decide(new OrderCommand.Hand(left.id()))));
         Discount off = new Discount(Discount.Kind.GUEST, 100, 0, "waited in vain");
         script.must(new OrderCommand.SetDiscount(left.id(), 0, off));
         assertEquals(off, script.now(left).discount());

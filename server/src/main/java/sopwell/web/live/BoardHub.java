@@ -239,7 +239,13 @@ public final class BoardHub implements AutoCloseable {
     /** One schedule for all boards that are drawn from the same events. */
     private Scene scene(Stand stand) {
         if (scene == null || sceneSeq != stand.seq()) {
-            scene = Scene.of(stand.menu(), stand::menuOf, stand.kitchen(), clock.millis());
+            scene =
+                    Scene.of(
+                            stand.menu(),
+                            stand::menuOf,
+                            stand.kitchen(),
+                            stand.pans(),
+                            clock.millis());
             sceneSeq = stand.seq();
         }
         return scene;

@@ -62,6 +62,7 @@ public final class Stand {
         Event event = recorded.event();
         if (event instanceof OrderEvent orderEvent) {
             List<OrderLine> before = lines(orderEvent);
+            forgetMenus(orderEvent);
             orders.apply(orderEvent, recorded.atMs());
             till.apply(orderEvent);
             papers.apply(orderEvent);
@@ -113,6 +114,14 @@ public final class Stand {
                     part.id().station(),
                     part.making().selection(),
                     sign * part.pieces());
+        }
+    }
+
+    /** Another date's orders name no menu of before but the one in force. */
+    private void forgetMenus(OrderEvent event) {
+        if (event instanceof OrderEvent.DayOpened opened
+                && orders.date().filter(opened.date()::equals).isEmpty()) {
+            menus.values().removeIf(old -> !old.equals(menu));
         }
     }
 

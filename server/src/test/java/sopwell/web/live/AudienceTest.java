@@ -73,6 +73,11 @@ class AudienceTest {
                         throw new AssertionError("closed: " + why);
                     }
                 };
-        return new Screen(nowhere, BOARDS.get(Math.floorMod(place, BOARDS.size())), frame -> "", behind -> {}, 0);
+        return new Screen(
+                nowhere,
+                BOARDS.get(Math.floorMod(place, BOARDS.size())),
+                frame -> "",
+                behind -> {},
+                0);
     }
 }

@@ -49,10 +49,7 @@ class ManyScreensTest {
         List<Seen> seen = new ArrayList<>();
         for (int i = 0; i < STUCK; i++) {
             open.add(
-                    new RawScreen(
-                            stand.port(),
-                            "/ws/boards/" + board(i),
-                            Manner.json().cramped()));
+                    new RawScreen(stand.port(), "/ws/boards/" + board(i), Manner.json().cramped()));
         }
         for (int i = 0; i < SCREENS; i++) {
             RawScreen screen = RawScreen.at(stand.port(), board(i));
@@ -68,8 +65,7 @@ class ManyScreensTest {
             }
         }
         for (int i = 0; i < SCREENS; i++) {
-            JsonNode whole =
-                    stand.get("/api/boards/" + board(i)).json();
+            JsonNode whole = stand.get("/api/boards/" + board(i)).json();
             while (seen.get(i).seq() < whole.path("seq").longValue()) {
                 seen.get(i).take(readers.get(i).nextFrame(SOON));
             }

@@ -20,6 +20,7 @@ import sopwell.menu.Menu;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuWriter;
 import sopwell.till.DayReport;
+import sopwell.web.DayFigures;
 import sopwell.web.Texts;
 import sopwell.web.api.ApiContext;
 import sopwell.web.api.ApiRoutes;
@@ -27,7 +28,6 @@ import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
 import sopwell.web.pages.Assets;
 import sopwell.web.pages.HtmlFrames;
-import sopwell.web.pages.MixPageData;
 import sopwell.web.pages.PageContext;
 import sopwell.web.pages.PageRoutes;
 import sopwell.web.pages.Pages;
@@ -76,7 +76,7 @@ final class StandRoutes {
                         hub::board,
                         () -> parser(follower.menu()),
                         this::parserOf,
-                        date -> askDay(date, MixPageData::of),
+                        date -> askDay(date, DayFigures::of),
                         date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
                         this::newKey));
         ApiRoutes.add(

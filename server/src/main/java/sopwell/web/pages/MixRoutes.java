@@ -3,6 +3,7 @@ package sopwell.web.pages;
 import io.undertow.server.RoutingHandler;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import sopwell.web.DayFigures;
 import sopwell.web.Reply;
 
 /** The day mix of today and of closed days. Thread-safe. */
@@ -21,7 +22,7 @@ final class MixRoutes {
     }
 
     private Reply day(Ask ask) throws PageHandling.Interrupted {
-        AskedDay<MixPageData> day = AskedDay.of(ask, context, MixPageData::of, context.days());
+        AskedDay<DayFigures> day = AskedDay.of(ask, context, DayFigures::of, context.days());
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("data", day.found().orElse(null));

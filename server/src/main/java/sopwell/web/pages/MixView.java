@@ -2,11 +2,13 @@ package sopwell.web.pages;
 
 import sopwell.mix.ItemCount;
 import sopwell.mix.MixTable;
+import sopwell.mix.Share;
 import sopwell.mix.WaitSummary;
+import sopwell.web.DayFigures;
 import sopwell.web.T;
 
 /** A day's mix in one language. Immutable. */
-public record MixView(T t, MixPageData data) {
+public record MixView(T t, DayFigures data) {
     /** From what share of a table's pieces on a cell is set heavy, in percent. */
     private static final int HEAVY_PERCENT = 15;
 
@@ -31,14 +33,16 @@ public record MixView(T t, MixPageData data) {
         return pieces * 100 >= table.total() * HEAVY_PERCENT ? "heavy" : "";
     }
 
-    /** All pieces of a row. */
-    public int rowTotal(MixTable table, int row) {
-        return table.pieces().get(row).stream().mapToInt(Integer::intValue).sum();
+    /** A share in whole percent, or a dash of nothing. */
+    public String share(Share share) {
+        return share.isKnown() ? t.percent((int) share.some(), (int) share.all()) : "–";
     }
 
-    /** All pieces of a column. */
-    public int columnTotal(MixTable table, int column) {
-        return table.pieces().stream().mapToInt(row -> row.get(column)).sum();
+    /** Between which shares the true one lies, as far as so few pieces can tell. */
+    public String range(Share share) {
+        return share.isKnown()
+                ? t.of("mix.range", Math.round(share.low() * 100), Math.round(share.high() * 100))
+                : "";
     }
 
     /** A wait, or a dash when none was measured. */

@@ -36,6 +36,7 @@ import sopwell.storage.MemoryLog;
 import sopwell.storage.MenuReader;
 import sopwell.storage.StandFile;
 import sopwell.till.DayReport;
+import sopwell.web.DayFigures;
 import sopwell.web.Server;
 import sopwell.web.Texts;
 import sopwell.web.api.JsonFrames;
@@ -78,7 +79,7 @@ public final class PageStand implements AutoCloseable {
                                         .filter(p -> p.menu().revision().equals(revision)),
                         date ->
                                 CompletableFuture.completedFuture(
-                                        Replay.day(log, settings, date).map(MixPageData::of)),
+                                        Replay.day(log, settings, date).map(DayFigures::of)),
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(PageStand::report)),

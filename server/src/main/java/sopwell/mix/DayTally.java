@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import sopwell.menu.Menu;
-import sopwell.money.Discount;
 import sopwell.orders.Order;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Orders;
@@ -71,7 +70,7 @@ public record DayTally(LocalDate date, List<HalfHour> halfHours) {
             if (order.isVoid()) {
                 return new Counts(0, 1, 0, 0, 0, 0);
             }
-            if (isStaffMeal(order)) {
+            if (order.isStaffMeal()) {
                 return new Counts(0, 0, 1, 0, 0, 0);
             }
             return new Counts(
@@ -129,7 +128,7 @@ public record DayTally(LocalDate date, List<HalfHour> halfHours) {
             if (!order.isVoid()) {
                 Menu menu = menus.apply(order.menuRevision());
                 for (OrderLine line : order.lines()) {
-                    Sold pieces = sold(menu, line, isStaffMeal(order));
+                    Sold pieces = sold(menu, line, order.isStaffMeal());
                     here.merge(pieces.kind(), pieces, Sold::plus);
                 }
             }
@@ -150,9 +149,5 @@ public record DayTally(LocalDate date, List<HalfHour> halfHours) {
                 staff,
                 line.quantity(),
                 line.cents());
-    }
-
-    private static boolean isStaffMeal(Order order) {
-        return order.discount().kind() == Discount.Kind.STAFF_MEAL && !order.discount().isNone();
     }
 }

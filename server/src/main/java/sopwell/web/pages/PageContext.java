@@ -12,6 +12,7 @@ import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
 import sopwell.web.DayFigures;
+import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
 
@@ -23,6 +24,7 @@ import sopwell.web.live.Frame;
  * @param parser reads calls by the menu in force; null before the first menu
  * @param parserOf reads calls by the menu of a revision; empty for one never in force here
  * @param days the mix of any date ({@link DayFigures#of}), empty when no day was opened on it
+ * @param tallies what was sold on any days
  * @param reports the money of any date, empty when no day was opened on it
  * @param keys makes idempotency keys for forms; each call gives another one
  */
@@ -38,5 +40,6 @@ public record PageContext(
         Supplier<CallParser> parser,
         Function<String, Optional<CallParser>> parserOf,
         Function<LocalDate, CompletableFuture<Optional<DayFigures>>> days,
+        Tallies tallies,
         Function<LocalDate, CompletableFuture<Optional<DayReport>>> reports,
         Supplier<String> keys) {}

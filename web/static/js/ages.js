@@ -26,8 +26,21 @@ function tick() {
   for (const row of board.querySelectorAll('[data-since]')) {
     age(row, atMs);
   }
+  for (const count of document.querySelectorAll('[data-minutes]')) {
+    const text = String(Math.max(0, Math.floor((atMs - Number(count.dataset.minutes)) / 60000)));
+    if (count.textContent !== text) {
+      count.textContent = text;
+    }
+  }
   for (const count of document.querySelectorAll('[data-count]')) {
     const seconds = Math.max(0, Math.floor((atMs - Number(count.dataset.count)) / 1000));
+    const text = Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
+    if (count.textContent !== text) {
+      count.textContent = text;
+    }
+  }
+  for (const count of document.querySelectorAll('[data-until]')) {
+    const seconds = Math.max(0, Math.ceil((Number(count.dataset.until) - atMs) / 1000));
     const text = Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
     if (count.textContent !== text) {
       count.textContent = text;

@@ -1,6 +1,9 @@
 // A cheap number pad works the board: digit = the row's main key, "." and a digit = start,
-// "+" and a digit = ask the counter, 0 = bring back what went up last.
-import { ask, isAsking, startAsking, stopAsking } from './board-ask.js';
+// "+" and a digit = ask the counter, "-" and a digit = make again, "-" and 0 = make again what went
+// up last, 0 = bring back what went up last.
+import {
+  ask, isAsking, isRemaking, oneMoreRemade, remakeLast, startAsking, startRemake, stopAsking,
+} from './board-ask.js';
 
 const ARMED_MS = 4000;
 const SAID_MS = 4000;
@@ -52,6 +55,8 @@ function press(digit) {
     begin(row);
   } else if (wanted === 'ask') {
     startAsking(row);
+  } else if (wanted === 'remake') {
+    startRemake(row);
   } else {
     row.querySelector('[data-act="main"]')?.click();
   }
@@ -66,6 +71,27 @@ function askOrNot() {
   }
 }
 
+function remakeOrMore() {
+  if (isRemaking()) {
+    oneMoreRemade();
+  } else if (armed === 'remake') {
+    disarm();
+  } else {
+    stopAsking();
+    arm('remake');
+  }
+}
+
+function zero() {
+  if (armed === 'remake') {
+    disarm();
+    remakeLast();
+  } else {
+    disarm();
+    board.querySelector('.back-last')?.click();
+  }
+}
+
 document.addEventListener('keydown', (event) => {
   if (event.repeat || event.ctrlKey || event.altKey || event.metaKey
       || event.target.closest('input, textarea, select')) {
@@ -75,9 +101,10 @@ document.addEventListener('keydown', (event) => {
     arm('start');
   } else if (event.key === '+' && board.classList.contains('station')) {
     askOrNot();
+  } else if (event.key === '-' && board.classList.contains('station')) {
+    remakeOrMore();
   } else if (event.key === '0') {
-    disarm();
-    board.querySelector('.back-last')?.click();
+    zero();
   } else if (/^[1-9]$/.test(event.key)) {
     press(event.key);
   } else if (event.key === 'Escape') {

@@ -97,6 +97,12 @@ public final class Limits {
     /** Orders that the pass can bring back after they were handed. */
     public static final int LAST_HANDED_ORDERS_MAX = 5;
 
+    /** Bags that one order may be in. */
+    public static final int BAGS_MAX = 20;
+
+    /** How long a number stands out on the guests' screen after it came up or was called. */
+    public static final int READY_FRESH_SECONDS = 60;
+
     /** Rows sent to one screen; what is below is counted, not sent. */
     public static final int BOARD_ROWS_MAX = 40;
 

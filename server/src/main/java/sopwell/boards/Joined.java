@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.kitchen.Again;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.Making;
 import sopwell.kitchen.Part;
@@ -24,7 +25,8 @@ record Joined(List<Part> parts) {
     }
 
     /** What parts must have in common to be one row; a part that must be read stands alone. */
-    private record Alike(String order, Making one, PartState state, long placedAtMs) {}
+    private record Alike(
+            String order, Making one, PartState state, Optional<Again> again, long placedAtMs) {}
 
     /** The part that names the row. */
     Part lead() {
@@ -33,7 +35,18 @@ record Joined(List<Part> parts) {
 
     /** How many pieces in all. */
     int pieces() {
-        return parts.stream().mapToInt(part -> part.making().quantity()).sum();
+        return parts.stream().mapToInt(Part::pieces).sum();
+    }
+
+    /** How many pieces of it are made again, and why; parts that are not alike are not joined. */
+    Optional<Again> again() {
+        return lead().again()
+                .map(
+                        one ->
+                                new Again(
+                                        one.pieces() * parts.size(),
+                                        one.toMake() * parts.size(),
+                                        one.reason()));
     }
 
     List<PartId> ids() {
@@ -59,7 +72,13 @@ record Joined(List<Part> parts) {
         boolean plain = !kitchen.isUnseen(part) && kitchen.queries().inSight(part.id()).isEmpty();
         Making one = part.making().of(1);
         return plain
-                ? Optional.of(new Alike(part.id().order(), one, part.state(), part.placedAtMs()))
+                ? Optional.of(
+                        new Alike(
+                                part.id().order(),
+                                one,
+                                part.state(),
+                                part.again(),
+                                part.placedAtMs()))
                 : Optional.empty();
     }
 }

@@ -2,6 +2,7 @@ package sopwell.boards;
 
 import java.util.List;
 import java.util.Optional;
+import sopwell.kitchen.Again;
 import sopwell.kitchen.PartId;
 import sopwell.menu.LocalText;
 
@@ -19,7 +20,11 @@ import sopwell.menu.LocalText;
  * @param started whether work has begun
  * @param unseen whether the station must say "seen"
  * @param cancelled whether it was taken off the order
+ * @param waits what it waits for at other stations, until that is up
+ * @param again how many of it are made again, and why
  * @param query what the station has asked and not been answered, or not seen the answer to
+ * @param startByMs when it is to be begun, milliseconds since 1970-01-01 UTC; 0 once that is over,
+ *     or it is begun
  * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  */
 public record PartRow(
@@ -34,12 +39,16 @@ public record PartRow(
         boolean started,
         boolean unseen,
         boolean cancelled,
+        List<RowWait> waits,
+        Optional<Again> again,
         Optional<RowQuery> query,
+        long startByMs,
         long placedAtMs)
         implements Row {
     public PartRow {
         parts = List.copyOf(parts);
         cells = List.copyOf(cells);
+        waits = List.copyOf(waits);
     }
 
     /** The part that names the row. */

@@ -1,14 +1,30 @@
 package sopwell.boards;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the pass shows: open orders, oldest first, then those just handed, newest first. Immutable.
+ * What the pass shows: orders that something is missing of, oldest first; whole ones, in the order
+ * in which they became whole, so that a new one stands last; and those just handed, newest first.
+ * Immutable.
  *
- * @param below rows that did not fit
+ * @param below orders on the way that did not fit
+ * @param wholeBelow whole orders that did not fit
  */
-public record PassBoard(List<PassRow> rows, int below) implements Board {
+public record PassBoard(
+        List<PassRow> open, List<PassRow> whole, List<PassRow> handed, int below, int wholeBelow)
+        implements Board {
     public PassBoard {
-        rows = List.copyOf(rows);
+        open = List.copyOf(open);
+        whole = List.copyOf(whole);
+        handed = List.copyOf(handed);
+    }
+
+    @Override
+    public List<PassRow> rows() {
+        List<PassRow> rows = new ArrayList<>(open);
+        rows.addAll(whole);
+        rows.addAll(handed);
+        return rows;
     }
 }

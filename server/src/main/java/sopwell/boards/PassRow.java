@@ -11,15 +11,20 @@ import sopwell.menu.LocalText;
  * One order on the pass. Immutable.
  *
  * @param order the order's id
+ * @param digit the key that works this row, 1 to 9, kept while it is whole and there; 0 for none
  * @param stage how far it is; {@link OrderStage#UP} means whole, {@link OrderStage#HANDED} that it
  *     can still be brought back
  * @param pieces how many pieces it has in all
  * @param dueCents what is due on it; negative when money is due back
  * @param placedAtMs since when its guest waits, milliseconds since 1970-01-01 UTC
  * @param wholeAtMs when its last part came up, or 0
+ * @param calls how often its number was called since it is whole
+ * @param calledAtMs when it was called last, or 0
+ * @param bags in how many bags it is, or 0 when nobody has counted
  */
 public record PassRow(
         String order,
+        int digit,
         int number,
         String name,
         boolean toGo,
@@ -28,7 +33,10 @@ public record PassRow(
         long dueCents,
         List<PassPart> parts,
         long placedAtMs,
-        long wholeAtMs)
+        long wholeAtMs,
+        int calls,
+        long calledAtMs,
+        int bags)
         implements Row {
     public PassRow {
         parts = List.copyOf(parts);
@@ -42,6 +50,8 @@ public record PassRow(
      * @param done made, with nothing unseen
      * @param cancelled taken off the order after it was begun
      * @param asked its station waits for an answer from the counter
+     * @param sinceMs since when it is in this state: ordered, begun or up, milliseconds since
+     *     1970-01-01 UTC
      */
     public record PassPart(
             PartId part,
@@ -52,7 +62,8 @@ public record PassRow(
             PartState state,
             boolean done,
             boolean cancelled,
-            boolean asked) {
+            boolean asked,
+            long sinceMs) {
         public PassPart {
             words = List.copyOf(words);
         }
@@ -61,5 +72,23 @@ public record PassRow(
     @Override
     public String rowId() {
         return order;
+    }
+
+    PassRow withDigit(int key) {
+        return new PassRow(
+                order,
+                key,
+                number,
+                name,
+                toGo,
+                stage,
+                pieces,
+                dueCents,
+                parts,
+                placedAtMs,
+                wholeAtMs,
+                calls,
+                calledAtMs,
+                bags);
     }
 }

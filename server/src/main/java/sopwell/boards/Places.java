@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import sopwell.Limits;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.Settler;
 
 /**
  * Where each row of one board stands. Not thread-safe.
@@ -20,6 +21,8 @@ import sopwell.kitchen.PartId;
  * back, by the one who wants it in sight, stands by its age.
  */
 public final class Places {
+    private final Settler starts = new Settler();
+    private final Settler ups = new Settler();
     private final Digits<PartId> digits = new Digits<>();
     private final List<Standing> standing = new ArrayList<>();
     private final Map<PartId, PartId> rowOf = new HashMap<>();
@@ -59,12 +62,23 @@ public final class Places {
         fresh.forEach(this::insert);
         rowOf.clear();
         rows.forEach(row -> row.parts().forEach(part -> rowOf.put(part, row.lead())));
+        starts.keepOnly(wanted.keySet());
         return standing.stream().map(Standing::lead).toList();
     }
 
     /** The digits of these rows, top first; 0 for a row that must wait for one. */
     public Map<PartId, Integer> digits(List<PartId> rows) {
         return digits.give(rows);
+    }
+
+    /** When a row is to be begun, as it is shown: without jitter. */
+    long startBy(PartId row, long startByMs, long nowMs) {
+        return starts.settled(row, startByMs, nowMs);
+    }
+
+    /** When what a row waits for is expected, as it is shown: without jitter. */
+    long expected(PartId part, long upAtMs, long nowMs) {
+        return ups.settled(part, upAtMs, nowMs);
     }
 
     /** What is left of a row whose first part is gone keeps the row's place and digit. */

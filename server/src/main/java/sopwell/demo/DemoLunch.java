@@ -20,6 +20,7 @@ import sopwell.kitchen.PartId;
 import sopwell.kitchen.Router;
 import sopwell.log.EventLog;
 import sopwell.menu.Menu;
+import sopwell.menu.Selection;
 import sopwell.orders.Asked;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
@@ -114,19 +115,29 @@ public final class DemoLunch {
     private void plan(OrderPlaced placed, long atMs, Menu menu) {
         long wholeMs = atMs;
         for (OrderLine line : placed.lines()) {
-            for (String station : Router.stations(menu, line.selection())) {
+            long inHandMs = atMs;
+            for (String station : feedsFirst(menu, line.selection())) {
                 PartId part = new PartId(placed.order(), line.line(), station);
                 int each = Router.seconds(menu, line.selection(), station);
-                long startMs = atMs + between(20_000, 150_000);
+                boolean waits = !Router.waitsFor(menu, line.selection(), station).isEmpty();
+                long startMs = (waits ? inHandMs : atMs) + between(20_000, 150_000);
                 long upMs = startMs + each * 1000L * line.quantity() + between(5_000, 60_000);
                 step(startMs, new ForKitchen(new KitchenCommand.Start(part)));
                 step(upMs, new ForKitchen(new KitchenCommand.Up(part)));
                 wholeMs = Math.max(wholeMs, upMs);
+                inHandMs = Math.max(inHandMs, upMs);
             }
         }
         step(
                 wholeMs + between(10_000, 70_000),
                 new ForOrders(new OrderCommand.Hand(placed.order())));
+    }
+
+    /** The stations of a selection: those that others wait for come first. */
+    private static List<String> feedsFirst(Menu menu, Selection selection) {
+        List<String> stations = new ArrayList<>(Router.stations(menu, selection));
+        stations.sort(Comparator.comparingInt(s -> Router.waitsFor(menu, selection, s).size()));
+        return stations;
     }
 
     private void step(DemoPayments.Planned planned) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import sopwell.Check;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.Pass;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
 import sopwell.kitchen.WaitQuote;
@@ -37,6 +39,7 @@ public final class Stand {
     private final Orders orders = new Orders();
     private final Map<String, Menu> menus = new HashMap<>();
     private final Kitchen kitchen = new Kitchen(this::menuOf);
+    private final Pass pass = new Pass();
     private final Till till = new Till();
     private final Papers papers = new Papers();
     private Menu menu;
@@ -58,6 +61,7 @@ public final class Stand {
             orders.apply(orderEvent, recorded.atMs());
             till.apply(orderEvent);
             papers.apply(orderEvent);
+            pass.apply(orderEvent);
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
             outs.apply(orderEvent, before, lines(orderEvent));
             kitchen.apply(orderEvent, order, recorded.atMs());
@@ -65,6 +69,8 @@ public final class Stand {
             kitchen.apply(kitchenEvent, recorded.atMs());
         } else if (event instanceof QueryEvent queryEvent) {
             kitchen.apply(queryEvent, recorded.atMs());
+        } else if (event instanceof PassEvent passEvent) {
+            pass.apply(passEvent, recorded.atMs());
         } else if (event instanceof StationEvent stationEvent) {
             kitchen.apply(stationEvent);
         } else if (event instanceof OutEvent outEvent) {
@@ -119,6 +125,11 @@ public final class Stand {
 
     public Kitchen kitchen() {
         return kitchen;
+    }
+
+    /** What was done at the pass today. */
+    public Pass pass() {
+        return pass;
     }
 
     public Till till() {

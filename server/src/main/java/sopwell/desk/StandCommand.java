@@ -1,6 +1,7 @@
 package sopwell.desk;
 
 import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
 import sopwell.kitchen.StationCommand;
 import sopwell.menu.Menu;
@@ -15,6 +16,7 @@ public sealed interface StandCommand {
     enum Kind {
         ORDER,
         KITCHEN,
+        PASS,
         QUERY,
         STATION,
         OUT,
@@ -39,6 +41,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.KITCHEN;
+        }
+    }
+
+    /** Something at the pass. */
+    record ForPass(PassCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.PASS;
         }
     }
 

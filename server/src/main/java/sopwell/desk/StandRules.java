@@ -3,7 +3,9 @@ package sopwell.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenRules;
+import sopwell.kitchen.PassRules;
 import sopwell.kitchen.QueryRules;
 import sopwell.kitchen.StationRules;
 import sopwell.log.Event;
@@ -26,11 +28,13 @@ final class StandRules {
     static Decision decide(Stand stand, StandCommand command, long nowMs) {
         return switch (command.kind()) {
             case ORDER -> orders(stand, ((StandCommand.ForOrders) command).command(), nowMs);
-            case KITCHEN ->
-                    KitchenRules.decide(
+            case KITCHEN -> kitchen(stand, ((StandCommand.ForKitchen) command).command(), nowMs);
+            case PASS ->
+                    PassRules.decide(
+                            stand.pass(),
                             stand.kitchen(),
                             stand.orders(),
-                            ((StandCommand.ForKitchen) command).command());
+                            ((StandCommand.ForPass) command).command());
             case QUERY ->
                     QueryRules.decide(
                             stand.kitchen(),
@@ -80,6 +84,22 @@ final class StandRules {
         Optional<Refusal> notWhole =
                 KitchenRules.notWhole(stand.kitchen(), stand.orders().find(id).orElseThrow());
         return notWhole.isPresent() ? new Decision(List.of(), notWhole) : decision;
+    }
+
+    /** An order of which something is made again is open, also if it was handed a moment ago. */
+    private static Decision kitchen(Stand stand, KitchenCommand command, long nowMs) {
+        Decision decision = KitchenRules.decide(stand.kitchen(), stand.orders(), command);
+        if (command.kind() != KitchenCommand.Kind.REMAKE || decision.isRefused()) {
+            return decision;
+        }
+        String id = ((KitchenCommand.Remake) command).parts().get(0).order();
+        if (!stand.orders().find(id).orElseThrow().isHanded()) {
+            return decision;
+        }
+        Decision back =
+                OrderRules.decide(
+                        stand.orders(), new OrderCommand.BringBack(id), stand.deciding(nowMs));
+        return back.isRefused() ? back : decision.after(back.events());
     }
 
     /** Whoever edits what a station has asked about has answered. */

@@ -39,6 +39,7 @@ public final class Kitchen {
     private final Queries queries = new Queries();
     private final LateEdits lateEdits = new LateEdits();
     private final Hands hands = new Hands();
+    private final Remakes remakes = new Remakes();
     private final Function<String, Menu> menus;
 
     /**
@@ -62,6 +63,7 @@ public final class Kitchen {
                 queries.begin(((OrderEvent.DayOpened) event).date());
                 lateEdits.begin(((OrderEvent.DayOpened) event).date());
                 hands.begin(((OrderEvent.DayOpened) event).date());
+                remakes.begin(((OrderEvent.DayOpened) event).date());
             }
             case DAY_CLOSED -> {
                 leaveDay();
@@ -98,6 +100,11 @@ public final class Kitchen {
                 rememberUp(part.id());
             }
             case BROUGHT_BACK -> put(part.broughtBack());
+            case REMADE -> {
+                KitchenEvent.PartRemade remade = (KitchenEvent.PartRemade) event;
+                put(part.again(remade.pieces(), remade.reason()));
+                remakes.add(remade);
+            }
             case SEEN -> {
                 queries.seen(part.id());
                 if (part.cancelled()) {
@@ -129,6 +136,28 @@ public final class Kitchen {
     /** What stations have asked the counter. */
     public Queries queries() {
         return queries;
+    }
+
+    /** What was made again today. */
+    public Remakes remakes() {
+        return remakes;
+    }
+
+    /** The parts of the same line that go into this one: the sausage that the roll waits for. */
+    public List<Part> feeding(Part part) {
+        Making making = part.making();
+        return Router.waitsFor(menu(making.menuRevision()), making.selection(), part.id().station())
+                .stream()
+                .map(other -> find(new PartId(part.id().order(), part.id().line(), other)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** What a part waits for: what goes into it and is not up. */
+    public List<Part> awaited(Part part) {
+        return feeding(part).stream()
+                .filter(feed -> feed.state() != PartState.UP && !feed.cancelled())
+                .toList();
     }
 
     /** How many edits came late. */
@@ -220,7 +249,7 @@ public final class Kitchen {
             put(old.changed(making, order.name()));
             return old.state() != PartState.WAITING;
         } else {
-            put(old.remade(making, order.name()));
+            put(old.refitted(making, order.name()));
         }
         return false;
     }
@@ -299,7 +328,7 @@ public final class Kitchen {
         int each =
                 Router.seconds(
                         menu(making.menuRevision()), making.selection(), part.id().station());
-        return (long) each * making.quantity();
+        return (long) each * part.pieces();
     }
 
     private void rememberUp(PartId id) {

@@ -11,7 +11,8 @@ public sealed interface KitchenCommand {
         BRING_BACK,
         BRING_BACK_LAST,
         SEEN,
-        TOGETHER
+        TOGETHER,
+        REMAKE
     }
 
     /** This command's kind. */
@@ -66,11 +67,32 @@ public sealed interface KitchenCommand {
         }
     }
 
+    /**
+     * Pieces are made again, from the first of the parts on.
+     *
+     * @param parts of one order, those of one row
+     * @param pieces how many in all
+     * @param text more words about the reason, or empty
+     */
+    record Remake(List<PartId> parts, int pieces, RemakeReason reason, String text)
+            implements KitchenCommand {
+        public Remake {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.REMAKE;
+        }
+    }
+
     /** What can be done to several parts at once. */
     enum Move {
         START,
         UP,
-        SEEN
+        SEEN,
+        /** Says that what a part waits for is in hand, which puts that up. */
+        HAVE
     }
 
     /** Says that a change, or a cancelling, was read. */

@@ -9,7 +9,8 @@ public sealed interface KitchenEvent extends Event {
         STARTED,
         UP,
         BROUGHT_BACK,
-        SEEN
+        SEEN,
+        REMADE
     }
 
     /** This event's kind. */
@@ -47,6 +48,21 @@ public sealed interface KitchenEvent extends Event {
         @Override
         public Kind kind() {
             return Kind.SEEN;
+        }
+    }
+
+    /**
+     * Pieces of the part are made again.
+     *
+     * @param pieces how many, 1 to the part's quantity
+     * @param text more words about the reason, or empty
+     * @param along whether it is made again only because what it went into is
+     */
+    record PartRemade(PartId part, int pieces, RemakeReason reason, String text, boolean along)
+            implements KitchenEvent {
+        @Override
+        public Kind kind() {
+            return Kind.REMADE;
         }
     }
 }

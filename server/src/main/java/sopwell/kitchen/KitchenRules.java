@@ -1,6 +1,7 @@
 package sopwell.kitchen;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,7 @@ public final class KitchenRules {
                             kitchen, orders, ((KitchenCommand.BringBackLast) command).station());
             case SEEN -> seen(kitchen, orders, ((KitchenCommand.Seen) command).part());
             case TOGETHER -> together(kitchen, orders, (KitchenCommand.Together) command);
+            case REMAKE -> RemakeRules.decide(kitchen, orders, (KitchenCommand.Remake) command);
         };
     }
 
@@ -43,6 +45,7 @@ public final class KitchenRules {
                         case START -> start(kitchen, orders, id);
                         case UP -> up(kitchen, orders, id);
                         case SEEN -> seen(kitchen, orders, id);
+                        case HAVE -> have(kitchen, orders, id);
                     };
             first = id.equals(command.parts().get(0)) ? one : first;
             events.addAll(one.events());
@@ -52,19 +55,21 @@ public final class KitchenRules {
 
     /** Why an order is not whole, if it is not. */
     public static Optional<Refusal> notWhole(Kitchen kitchen, Order order) {
-        Object[] missing =
-                kitchen.parts(order.id()).stream()
-                        .filter(part -> !part.isDone())
-                        .map(part -> part.id().station())
-                        .distinct()
-                        .toArray();
-        if (missing.length == 0) {
-            return Optional.empty();
-        }
-        Object[] args = new Object[missing.length + 1];
-        args[0] = order.number();
-        System.arraycopy(missing, 0, args, 1, missing.length);
-        return Optional.of(Refusal.of(Reason.NOT_WHOLE, args));
+        List<String> missing =
+                stations(kitchen.parts(order.id()).stream().filter(p -> !p.isDone()).toList());
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Refusal.of(Reason.NOT_WHOLE, withStations(order.number(), missing)));
+    }
+
+    private static List<String> stations(List<Part> parts) {
+        return parts.stream().map(part -> part.id().station()).distinct().toList();
+    }
+
+    private static Object[] withStations(int number, List<String> stations) {
+        List<Object> args = new ArrayList<>(List.of(number));
+        args.addAll(stations);
+        return args.toArray();
     }
 
     private static Decision start(Kitchen kitchen, Orders orders, PartId id) {
@@ -98,7 +103,32 @@ public final class KitchenRules {
         if (kitchen.isUnseen(part)) {
             return Decision.refused(Reason.CHANGE_UNSEEN);
         }
+        List<Part> awaited = kitchen.awaited(part);
+        if (!awaited.isEmpty()) {
+            return Decision.refused(
+                    Reason.WAITS_FOR, withStations(part.number(), stations(awaited)));
+        }
         return Decision.accepted(new KitchenEvent.PartUp(id));
+    }
+
+    /** Puts up what a part waits for: it is in the hand of whoever says so. */
+    private static Decision have(Kitchen kitchen, Orders orders, PartId id) {
+        Decision closed = closed(kitchen, orders, id);
+        if (closed.isRefused()) {
+            return closed;
+        }
+        Part part = kitchen.find(id).orElseThrow();
+        List<Event> events = new ArrayList<>();
+        for (Part feed : kitchen.awaited(part)) {
+            Decision one = up(kitchen, orders, feed.id());
+            if (one.isRefused()) {
+                return one;
+            }
+            events.addAll(one.events());
+        }
+        return events.isEmpty()
+                ? Decision.refused(Reason.NOTHING_AWAITED, part.number())
+                : new Decision(events, Optional.empty());
     }
 
     private static Decision bringBack(Kitchen kitchen, Orders orders, PartId id) {
@@ -117,22 +147,32 @@ public final class KitchenRules {
 
     private static Decision bringBackLast(Kitchen kitchen, Orders orders, String station) {
         List<Event> back = new ArrayList<>();
+        lastUp(kitchen, orders, station)
+                .forEach(id -> back.add(new KitchenEvent.PartBroughtBack(id)));
+        return back.isEmpty()
+                ? Decision.refused(Reason.NOTHING_TO_BRING_BACK)
+                : new Decision(back, Optional.empty());
+    }
+
+    /** What one press of a station put up last and the guest does not have yet, by its lines. */
+    public static List<PartId> lastUp(Kitchen kitchen, Orders orders, String station) {
+        List<PartId> last = new ArrayList<>();
         Part first = null;
         for (PartId id : kitchen.lastUp(station)) {
             Part part = kitchen.find(id).orElse(null);
-            Decision one = bringBack(kitchen, orders, id);
-            if (one.isRefused() || (first != null && !wentUpTogether(first, part))) {
-                if (first != null) {
+            boolean here = !bringBack(kitchen, orders, id).isRefused();
+            if (first == null && here) {
+                first = part;
+                last.add(id);
+            } else if (first != null) {
+                if (!here || !wentUpTogether(first, part)) {
                     break;
                 }
-            } else {
-                first = first == null ? part : first;
-                back.addAll(one.events());
+                last.add(id);
             }
         }
-        return first == null
-                ? Decision.refused(Reason.NOTHING_TO_BRING_BACK)
-                : new Decision(back, Optional.empty());
+        last.sort(Comparator.comparingInt(PartId::line));
+        return last;
     }
 
     /** Whether one press on one row put both up. */

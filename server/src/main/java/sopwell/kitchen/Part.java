@@ -8,6 +8,7 @@ import java.util.Optional;
  * @param number the order's number
  * @param name the guest's name, or empty
  * @param before what it was before a change that the station has not seen yet
+ * @param again that pieces of it are made again
  * @param cancelled begun, then taken off the order; stays in sight until it is seen
  * @param placedAtMs since when its guest waits for it, milliseconds since 1970-01-01 UTC
  * @param startedAtMs when work began, or 0
@@ -19,13 +20,20 @@ public record Part(
         String name,
         Making making,
         Optional<Making> before,
+        Optional<Again> again,
         boolean cancelled,
         long placedAtMs,
         long startedAtMs,
         long upAtMs) {
 
     static Part fresh(PartId id, int number, String name, Making making, long atMs) {
-        return new Part(id, number, name, making, Optional.empty(), false, atMs, 0, 0);
+        return new Part(
+                id, number, name, making, Optional.empty(), Optional.empty(), false, atMs, 0, 0);
+    }
+
+    /** How many pieces are to be made. */
+    public int pieces() {
+        return again.map(Again::toMake).orElse(making.quantity());
     }
 
     /** How far it is. */
@@ -49,7 +57,7 @@ public record Part(
     /** The same work, for a guest who has waited since then. */
     Part since(long takenAtMs) {
         return new Part(
-                id, number, name, making, before, cancelled, takenAtMs, startedAtMs, upAtMs);
+                id, number, name, making, before, again, cancelled, takenAtMs, startedAtMs, upAtMs);
     }
 
     Part started(long atMs) {
@@ -72,22 +80,68 @@ public record Part(
         return with(before, true, startedAtMs, upAtMs);
     }
 
+    /** Pieces made again: they alone when all are up, else among those that are being made. */
+    Part again(int pieces, RemakeReason reason) {
+        boolean up = state() == PartState.UP;
+        Again next = new Again(pieces, up ? pieces : pieces(), reason);
+        long started = up ? 0 : startedAtMs;
+        return new Part(
+                id,
+                number,
+                name,
+                making,
+                before,
+                Optional.of(next),
+                cancelled,
+                placedAtMs,
+                started,
+                0);
+    }
+
     /** Made another way from now on; what was up is work again. */
     Part changed(Making now, String newName) {
         Making first = before.orElse(making);
         Optional<Making> unseen = first.equals(now) ? Optional.empty() : Optional.of(first);
-        return new Part(id, number, newName, now, unseen, false, placedAtMs, startedAtMs, 0);
+        return new Part(
+                id,
+                number,
+                newName,
+                now,
+                unseen,
+                Optional.empty(),
+                false,
+                placedAtMs,
+                startedAtMs,
+                0);
     }
 
     /** The same work under what the order says now. */
-    Part remade(Making now, String newName) {
+    Part refitted(Making now, String newName) {
         return new Part(
-                id, number, newName, now, before, cancelled, placedAtMs, startedAtMs, upAtMs);
+                id,
+                number,
+                newName,
+                now,
+                before,
+                again,
+                cancelled,
+                placedAtMs,
+                startedAtMs,
+                upAtMs);
     }
 
     private Part with(
             Optional<Making> newBefore, boolean newCancelled, long newStarted, long newUp) {
         return new Part(
-                id, number, name, making, newBefore, newCancelled, placedAtMs, newStarted, newUp);
+                id,
+                number,
+                name,
+                making,
+                newBefore,
+                again,
+                newCancelled,
+                placedAtMs,
+                newStarted,
+                newUp);
     }
 }

@@ -152,7 +152,7 @@ final class Planner {
         }
 
         void begin(long nowMs) {
-            left = part.making().quantity();
+            left = part.pieces();
             startMs = NEVER;
             upMs = nowMs;
         }

@@ -1,12 +1,14 @@
 package sopwell.mix;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.LateEdits;
 import sopwell.kitchen.Query;
+import sopwell.kitchen.RemakeReason;
 import sopwell.orders.Order;
 import sopwell.orders.Orders;
 
@@ -19,6 +21,7 @@ import sopwell.orders.Orders;
  * @param changesAfterStart edits that altered, or took off, something begun
  * @param voidsAfterStart void orders of which something was begun
  * @param voids void orders by reason, most first
+ * @param remakes pieces that were made again, by reason, most first
  */
 public record DayExceptions(
         int asked,
@@ -26,10 +29,15 @@ public record DayExceptions(
         int changes,
         int changesAfterStart,
         int voidsAfterStart,
-        List<VoidCount> voids) {
+        List<VoidCount> voids,
+        List<RemakeCount> remakes) {
     public DayExceptions {
         voids = List.copyOf(voids);
+        remakes = List.copyOf(remakes);
     }
+
+    /** So many pieces made again, and wasted, for one reason. */
+    public record RemakeCount(RemakeReason reason, int pieces) {}
 
     /** So many orders void for one reason, as it stands in the log. */
     public record VoidCount(String reason, int orders) {}
@@ -48,12 +56,32 @@ public record DayExceptions(
                 edits.changes(),
                 edits.changesAfterStart(),
                 edits.voidsAfterStart(),
-                voids(orders));
+                voids(orders),
+                remakes(kitchen));
     }
 
     /** Whether there is anything to say. */
     public boolean isQuiet() {
-        return asked == 0 && changes == 0 && voids.isEmpty();
+        return asked == 0 && changes == 0 && voids.isEmpty() && remakes.isEmpty();
+    }
+
+    /** Pieces that were made again, and wasted. */
+    public int wastedPieces() {
+        return remakes.stream().mapToInt(RemakeCount::pieces).sum();
+    }
+
+    private static List<RemakeCount> remakes(Kitchen kitchen) {
+        Map<RemakeReason, Integer> byReason = new EnumMap<>(RemakeReason.class);
+        kitchen.remakes()
+                .all()
+                .forEach(one -> byReason.merge(one.reason(), one.pieces(), Integer::sum));
+        return byReason.entrySet().stream()
+                .map(entry -> new RemakeCount(entry.getKey(), entry.getValue()))
+                .sorted(
+                        Comparator.comparingInt(RemakeCount::pieces)
+                                .reversed()
+                                .thenComparing(RemakeCount::reason))
+                .toList();
     }
 
     private static List<VoidCount> voids(Orders orders) {

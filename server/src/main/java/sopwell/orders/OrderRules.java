@@ -197,7 +197,7 @@ public final class OrderRules {
     }
 
     /** Why an order can't be worked on, if it can't. */
-    private static Optional<Refusal> notOpen(Orders orders, String id) {
+    public static Optional<Refusal> notOpen(Orders orders, String id) {
         Optional<Refusal> absent = absent(orders, id);
         if (absent.isPresent()) {
             return absent;

@@ -72,8 +72,18 @@ public enum Reason {
     NOTHING_CHANGED,
     /** Parts are missing; args: number, then the stations. */
     NOT_WHOLE,
+    /** An order can't be in so many bags; args: how many, limit. */
+    BAGS_RANGE,
     /** A change to the part was not seen yet. */
     CHANGE_UNSEEN,
+    /** What goes into the part is not up; args: number, then the stations that have it. */
+    WAITS_FOR,
+    /** The part waits for nothing; args: number. */
+    NOTHING_AWAITED,
+    /** Nothing of it is made yet, so nothing can be made again; args: number. */
+    NOT_BEGUN,
+    /** So many pieces can't be made again; args: pieces, how many there are. */
+    REMAKE_PIECES,
     /** The part has no change to be seen. */
     NOTHING_TO_SEE,
     /** The part is cancelled. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import sopwell.Check;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
@@ -87,6 +88,8 @@ final class EventCodec {
             KitchenBodies.write(body, kitchen);
         } else if (event instanceof QueryEvent query) {
             QueryBodies.write(body, query);
+        } else if (event instanceof PassEvent pass) {
+            PassBodies.write(body, pass);
         } else if (event instanceof StationEvent station) {
             StationBodies.write(body, station);
         } else if (event instanceof PaperEvent paper) {
@@ -120,11 +123,14 @@ final class EventCodec {
             case TILL_PAID_IN -> TillBodies.read(body, TillEvent.Kind.PAID_IN);
             case TILL_PAID_OUT -> TillBodies.read(body, TillEvent.Kind.PAID_OUT);
             case TILL_CLOSED -> TillBodies.read(body, TillEvent.Kind.CLOSED);
+            case NUMBER_CALLED -> PassBodies.read(body, PassEvent.Kind.CALLED);
+            case BAGS_COUNTED -> PassBodies.read(body, PassEvent.Kind.BAGGED);
             case PAPER_PRINTED -> PaperBodies.read(body);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);
             case PART_SEEN -> KitchenBodies.read(body, KitchenEvent.Kind.SEEN);
+            case PART_REMADE -> KitchenBodies.read(body, KitchenEvent.Kind.REMADE);
             case HANDS_SET -> StationBodies.read(body, StationEvent.Kind.HANDS_SET);
             case QUERY_ASKED -> QueryBodies.read(body, QueryEvent.Kind.ASKED);
             case QUERY_ANSWERED -> QueryBodies.read(body, QueryEvent.Kind.ANSWERED);

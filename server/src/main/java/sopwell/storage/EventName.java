@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
@@ -38,12 +39,15 @@ enum EventName {
     TILL_PAID_IN("till-paid-in", 1, TillEvent.PaidIn.class),
     TILL_PAID_OUT("till-paid-out", 1, TillEvent.PaidOut.class),
     TILL_CLOSED("till-closed", 1, TillEvent.TillClosed.class),
+    NUMBER_CALLED("number-called", 1, PassEvent.NumberCalled.class),
+    BAGS_COUNTED("bags-counted", 1, PassEvent.BagsCounted.class),
     PAPER_PRINTED("paper-printed", 1, PaperEvent.PaperPrinted.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),
     PART_SEEN("part-seen", 1, KitchenEvent.PartSeen.class),
     HANDS_SET("hands-set", 1, StationEvent.HandsSet.class),
+    PART_REMADE("part-remade", 1, KitchenEvent.PartRemade.class),
     QUERY_ASKED("query-asked", 1, QueryEvent.QueryAsked.class),
     QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class);
 

@@ -5,11 +5,14 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sopwell.web.Json.BadJson;
 
 /**
@@ -105,6 +108,21 @@ public final class Fields {
             throw wrong(field, "json.flag");
         }
         return node.map(JsonNode::booleanValue).orElse(otherwise);
+    }
+
+    /** One of the words of an enum, in small letters. */
+    public <E extends Enum<E>> E word(String field, Class<E> type) throws BadJson {
+        String written = text(field);
+        for (E one : type.getEnumConstants()) {
+            if (one.name().toLowerCase(Locale.ROOT).equals(written)) {
+                return one;
+            }
+        }
+        String known =
+                Arrays.stream(type.getEnumConstants())
+                        .map(one -> one.name().toLowerCase(Locale.ROOT))
+                        .collect(Collectors.joining(", "));
+        throw new BadJson(ProblemKind.BAD_FIELD, "json.word", path + "/" + field, known);
     }
 
     /** A list of texts, empty when the field is not there. */

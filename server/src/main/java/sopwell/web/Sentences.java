@@ -32,7 +32,7 @@ final class Sentences {
             case OUT, TOO_FEW_LEFT -> OutWords.sentence(refusal, menu, t.phrases());
             case NOT_ON_MENU, NOT_OUT -> t.of(key, OutWords.named(arg(args, 0), menu, t.phrases()));
             case QUESTION_WRONG, ANSWER_WRONG -> t.of(key, options(arg(args, 0)));
-            case NOT_WHOLE -> notWhole(key, args);
+            case NOT_WHOLE, WAITS_FOR -> notWhole(key, args);
             case DISCOUNT_TOO_LARGE, TILL_SHORT -> t.of(key, arg(args, 0), money(args, 1));
             case AMOUNT_WRONG, NOT_IN_CASH, UNKNOWN_UNIT -> t.of(key, money(args, 0));
             case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT -> twoAmounts(key, args);
@@ -43,11 +43,18 @@ final class Sentences {
             case TOO_MANY_OUT, NO_LINES, TOO_MANY_LINES, QUANTITY -> plain(key, args);
             case REASON_MISSING, NUMBERS_USED_UP, ORDER_VOID, ORDER_HANDED -> plain(key, args);
             case ORDER_NOT_HANDED, NUMBER_TAKEN, NOTHING_CHANGED, CHANGE_UNSEEN -> plain(key, args);
-            case NOTHING_TO_SEE, PART_CANCELLED, ALREADY_STARTED, ALREADY_UP -> plain(key, args);
+            case NOTHING_TO_SEE,
+                    NOTHING_AWAITED,
+                    NOT_BEGUN,
+                    REMAKE_PIECES,
+                    PART_CANCELLED,
+                    ALREADY_STARTED,
+                    ALREADY_UP ->
+                    plain(key, args);
             case NOT_UP, NOTHING_TO_BRING_BACK, UNKNOWN_QUERY, QUERY_OPEN -> plain(key, args);
             case QUERY_ANSWERED, QUERY_LAPSED, NOTHING_DUE, CASHIER_MISSING -> plain(key, args);
             case TILL_OPEN, TILL_NOT_OPEN, NO_TILL_OPEN, WHICH_TILL, TILLS_OPEN -> plain(key, args);
-            case COUNT_WRONG -> plain(key, args);
+            case COUNT_WRONG, BAGS_RANGE -> plain(key, args);
         };
     }
 

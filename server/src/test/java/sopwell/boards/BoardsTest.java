@@ -18,6 +18,7 @@ import sopwell.orders.OrderCommand;
 class BoardsTest {
     private final Script script = new Script();
     private final Places places = new Places();
+    private final Digits<String> wholeDigits = new Digits<>();
 
     @Test
     void aRowKeepsItsDigitUntilItLeavesAndTheFreeOneGoesToTheOldestWithout() {
@@ -32,6 +33,7 @@ class BoardsTest {
     @Test
     void rowsStandInTheOrderInWhichTheyWereOrdered() {
         Order first = script.place("beef, combo");
+        assertEquals(2, line().rows().size());
         Order second = script.later(9).place("beef");
         script.change(first, "beef dry, combo");
         assertEquals(
@@ -117,15 +119,19 @@ class BoardsTest {
     private StationBoard line() {
         return StationBoards.of(
                 script.menu().station("line"),
-                script.menu(),
-                stand()::menuOf,
-                stand().kitchen(),
+                Scene.of(script.menu(), stand()::menuOf, stand().kitchen(), script.nowMs()),
                 places);
     }
 
     private PassBoard pass() {
-        return OrderBoards.pass(
-                stand().orders(), stand().till(), stand().kitchen(), stand()::menuOf);
+        return PassBoards.pass(
+                new PassBoards.Sources(
+                        stand().orders(),
+                        stand().till(),
+                        stand().kitchen(),
+                        stand().pass(),
+                        stand()::menuOf),
+                wholeDigits);
     }
 
     private Stand stand() {

@@ -122,23 +122,17 @@ class JoinedRowsTest {
     void otherStationsListPartByPart() {
         script.place("fries, fries");
         StationBoard fryer =
-                StationBoards.of(
-                        script.menu().station("fryer"),
-                        script.menu(),
-                        script.stand()::menuOf,
-                        script.stand().kitchen(),
-                        new Places());
+                StationBoards.of(script.menu().station("fryer"), scene(), new Places());
         assertEquals(2, fryer.rows().size());
     }
 
     private List<PartRow> rows() {
-        return StationBoards.of(
-                        script.menu().station("line"),
-                        script.menu(),
-                        script.stand()::menuOf,
-                        script.stand().kitchen(),
-                        places)
-                .rows();
+        return StationBoards.of(script.menu().station("line"), scene(), places).rows();
+    }
+
+    private Scene scene() {
+        return Scene.of(
+                script.menu(), script.stand()::menuOf, script.stand().kitchen(), script.nowMs());
     }
 
     private List<Integer> quantities() {

@@ -24,6 +24,7 @@ class ScreensTest {
                     "/boards/fryer",
                     "/boards/drinks",
                     "/pass",
+                    "/ready",
                     "/orders",
                     "/outs",
                     "/till",

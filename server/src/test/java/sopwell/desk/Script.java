@@ -6,12 +6,14 @@ import java.io.UncheckedIOException;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import sopwell.call.CallParser;
 import sopwell.call.Reading;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
 import sopwell.kitchen.StationCommand;
 import sopwell.log.Event;
@@ -153,7 +155,9 @@ public final class Script {
 
     /** Puts up everything of an order that is not up. */
     public void allUp(Order order) {
-        for (Part part : List.copyOf(stand.kitchen().parts(order.id()))) {
+        List<Part> parts = new ArrayList<>(stand.kitchen().parts(order.id()));
+        parts.sort(Comparator.comparingInt(part -> stand.kitchen().feeding(part).size()));
+        for (Part part : parts) {
             if (part.isUnseen()) {
                 must(new KitchenCommand.Seen(part.id()));
             }
@@ -215,6 +219,16 @@ public final class Script {
 
     /** Decides and keeps; the command must be accepted. */
     public void must(QueryCommand command) {
+        must(decide(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(PassCommand command) {
+        return decide(new StandCommand.ForPass(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(PassCommand command) {
         must(decide(command));
     }
 

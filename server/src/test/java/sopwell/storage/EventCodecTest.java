@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
@@ -35,6 +36,7 @@ class EventCodecTest {
                         OutEvent.class,
                         PaperEvent.class,
                         KitchenEvent.class,
+                        PassEvent.class,
                         QueryEvent.class,
                         StationEvent.class,
                         TillEvent.class,

@@ -7,11 +7,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.QueryId;
 import sopwell.kitchen.Question;
+import sopwell.kitchen.RemakeReason;
 import sopwell.kitchen.StationEvent;
 import sopwell.log.Entry;
 import sopwell.log.Event;
@@ -136,6 +139,14 @@ final class Samples {
         OrderEvent.OrderPlaced placed = placed(213, "Inés");
         PartId part = new PartId(order(213), 2, "line");
         QueryId query = new QueryId(part, 1);
+        KitchenEvent remade =
+                new KitchenEvent.PartRemade(part, 1, RemakeReason.DROPPED, "by the door", true);
+        return Stream.concat(Stream.of(remade), oneOfEach(date, placed, part, query).stream())
+                .toList();
+    }
+
+    private static List<Event> oneOfEach(
+            LocalDate date, OrderEvent.OrderPlaced placed, PartId part, QueryId query) {
         return List.of(
                 new OrderEvent.DayOpened(date, "America/Chicago", 1_746_349_200_000L, 1, 1),
                 new OrderEvent.DayClosed(date, true, List.of(order(7), order(9))),
@@ -159,6 +170,8 @@ final class Samples {
                 new OrderEvent.OrderVoided(placed.order(), 3, "guest left"),
                 new OrderEvent.OrderHanded(placed.order()),
                 new OrderEvent.OrderBroughtBack(placed.order()),
+                new PassEvent.NumberCalled(placed.order(), 2),
+                new PassEvent.BagsCounted(placed.order(), 3),
                 new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
                 new StationEvent.HandsSet("line", 3),

@@ -19,6 +19,8 @@ public final class ApiRoutes {
                     get("/api/orders/{order}", h -> h.calls().read(h.orders()::get)),
                     post("/api/orders/{order}/changes", h -> h.calls().write(h.orders()::change)),
                     post("/api/orders/{order}/voids", h -> h.calls().write(h.orders()::voidOrder)),
+                    post("/api/orders/{order}/called", h -> h.calls().write(h.pass()::call)),
+                    post("/api/orders/{order}/bags", h -> h.calls().write(h.pass()::bags)),
                     post("/api/orders/{order}/handed", h -> h.calls().write(h.orders()::hand)),
                     post(
                             "/api/orders/{order}/brought-back",
@@ -43,6 +45,7 @@ public final class ApiRoutes {
                     post(
                             "/api/parts/{part}/seen",
                             h -> h.calls().write(h.parts().move(KitchenCommand.Seen::new))),
+                    post("/api/parts/{part}/remakes", h -> h.calls().write(h.parts()::remake)),
                     post("/api/stations/{station}/hands", h -> h.calls().write(h.parts()::hands)),
                     post("/api/parts/{part}/queries", h -> h.calls().write(h.queries()::ask)),
                     post("/api/queries/{query}/answers", h -> h.calls().write(h.queries()::answer)),

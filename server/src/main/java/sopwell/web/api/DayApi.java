@@ -157,6 +157,14 @@ final class DayApi {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("remakes");
+        for (DayExceptions.RemakeCount count : day.remakes()) {
+            json.writeStartObject();
+            json.writeStringField("reason", OrderJson.word(count.reason()));
+            json.writeNumberField("pieces", count.pieces());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 

@@ -9,6 +9,7 @@ import sopwell.boards.CounterBoard;
 import sopwell.boards.CounterRow;
 import sopwell.boards.PartRow;
 import sopwell.boards.PassRow;
+import sopwell.boards.ReadyRow;
 import sopwell.boards.Row;
 import sopwell.boards.StationBoard;
 import sopwell.boards.StepCell;
@@ -80,6 +81,8 @@ public final class JsonFrames implements FrameWriter {
             part(json, part);
         } else if (row instanceof PassRow pass) {
             pass(json, pass);
+        } else if (row instanceof ReadyRow ready) {
+            ready(json, ready);
         } else if (row instanceof CounterRow counter) {
             counter(json, counter);
         }
@@ -104,6 +107,13 @@ public final class JsonFrames implements FrameWriter {
         json.writeBooleanField("started", row.started());
         json.writeBooleanField("unseen", row.unseen());
         json.writeBooleanField("cancelled", row.cancelled());
+        PartJson.waits(json, row.waits());
+        if (row.again().isPresent()) {
+            PartJson.remake(json, row.again().get());
+        }
+        if (row.startByMs() > 0) {
+            OrderJson.time(json, "startBy", row.startByMs());
+        }
         if (row.query().isPresent()) {
             json.writeObjectFieldStart("query");
             QueryJson.fields(json, row.query().get().query());
@@ -132,6 +142,16 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("pieces", row.pieces());
         json.writeNumberField("dueCents", row.dueCents());
         OrderJson.time(json, "wholeAt", row.wholeAtMs());
+        if (row.calls() > 0) {
+            json.writeNumberField("calls", row.calls());
+            OrderJson.time(json, "calledAt", row.calledAtMs());
+        }
+        if (row.bags() > 0) {
+            json.writeNumberField("bags", row.bags());
+        }
+        if (row.digit() > 0) {
+            json.writeNumberField("digit", row.digit());
+        }
         json.writeArrayFieldStart("parts");
         for (PassRow.PassPart part : row.parts()) {
             json.writeStartObject();
@@ -144,9 +164,16 @@ public final class JsonFrames implements FrameWriter {
             json.writeBooleanField("done", part.done());
             json.writeBooleanField("cancelled", part.cancelled());
             json.writeBooleanField("asked", part.asked());
+            OrderJson.time(json, "since", part.sinceMs());
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private static void ready(JsonGenerator json, ReadyRow row) throws IOException {
+        json.writeNumberField("number", row.number());
+        json.writeStringField("name", row.name());
+        OrderJson.time(json, "freshAt", row.freshAtMs());
     }
 
     private static void counter(JsonGenerator json, CounterRow row) throws IOException {

@@ -1,5 +1,6 @@
 package sopwell.web.api;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
@@ -8,6 +9,7 @@ import sopwell.desk.StandCommand.ForStations;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.RemakeReason;
 import sopwell.kitchen.StationCommand;
 import sopwell.kitchen.StationEvent;
 import sopwell.log.Recorded;
@@ -28,6 +30,53 @@ final class PartApi {
     /** A handler's function for one kind of move. */
     Calls.Write move(Function<PartId, KitchenCommand> command) {
         return ask -> move(ask, command);
+    }
+
+    /** Has pieces of a part made again. */
+    CompletableFuture<Reply> remake(Ask ask) throws BadJson, Refused {
+        PartId part = part(ask);
+        Fields fields = ask.fields();
+        int pieces = fields.has("quantity") ? fields.number("quantity") : 1;
+        RemakeReason reason = fields.word("reason", RemakeReason.class);
+        String text = fields.has("text") ? fields.text("text") : "";
+        fields.nothingElse();
+        return Doing.submit(
+                context.desk(),
+                ask,
+                new ForKitchen(new KitchenCommand.Remake(List.of(part), pieces, reason, text)),
+                PartApi::remade);
+    }
+
+    /** An order that was handed is brought back first, and what goes into the part comes after. */
+    private static Reply remade(List<Recorded> events) {
+        Recorded recorded =
+                events.stream()
+                        .filter(one -> one.event() instanceof KitchenEvent.PartRemade)
+                        .findFirst()
+                        .orElseThrow();
+        KitchenEvent.PartRemade event = (KitchenEvent.PartRemade) recorded.event();
+        return Reply.json(
+                200,
+                json -> {
+                    json.writeStartObject();
+                    json.writeStringField("part", event.part().toString());
+                    json.writeStringField("order", event.part().order());
+                    json.writeStringField("station", event.part().station());
+                    json.writeNumberField("quantity", event.pieces());
+                    json.writeStringField("reason", OrderJson.word(event.reason()));
+                    json.writeNumberField("seq", recorded.seq());
+                    OrderJson.time(json, "at", recorded.atMs());
+                    json.writeEndObject();
+                });
+    }
+
+    private static PartId part(Ask ask) throws Refused {
+        Optional<PartId> part = PartId.read(ask.path("part"));
+        if (part.isEmpty()) {
+            Refusal unknown = Refusal.of(Reason.UNKNOWN_PART, ask.path("part"));
+            throw new Refused(RefusalProblems.of(unknown, ask.text()));
+        }
+        return part.get();
     }
 
     /** Says how many hands are on duty at a station. */
@@ -58,15 +107,10 @@ final class PartApi {
     private CompletableFuture<Reply> move(Ask ask, Function<PartId, KitchenCommand> command)
             throws BadJson, Refused {
         ask.fields().nothingElse();
-        Optional<PartId> part = PartId.read(ask.path("part"));
-        if (part.isEmpty()) {
-            Refusal unknown = Refusal.of(Reason.UNKNOWN_PART, ask.path("part"));
-            throw new Refused(RefusalProblems.of(unknown, ask.text()));
-        }
         return Doing.submit(
                 context.desk(),
                 ask,
-                new ForKitchen(command.apply(part.get())),
+                new ForKitchen(command.apply(part(ask))),
                 events -> moved(events.get(0)));
     }
 
@@ -77,6 +121,7 @@ final class PartApi {
                     case STARTED, BROUGHT_BACK -> "started";
                     case UP -> "up";
                     case SEEN -> "seen";
+                    case REMADE -> "remade";
                 };
         return Reply.json(
                 200,

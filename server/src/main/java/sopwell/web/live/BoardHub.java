@@ -17,8 +17,11 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import sopwell.Limits;
+import sopwell.boards.Digits;
 import sopwell.boards.OrderBoards;
+import sopwell.boards.PassBoards;
 import sopwell.boards.Places;
+import sopwell.boards.Scene;
 import sopwell.boards.StationBoards;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
@@ -34,8 +37,13 @@ public final class BoardHub implements AutoCloseable {
     /** The board of whole orders at the pass. */
     public static final String PASS = "pass";
 
+    /** The guests' screen of numbers that are up. */
+    public static final String READY = "ready";
+
     /** The board of open orders at the counter. */
     public static final String COUNTER = "counter";
+
+    private static final Set<String> FIXED = Set.of(PASS, READY, COUNTER);
 
     private final Follower follower;
     private final String epoch;
@@ -47,6 +55,8 @@ public final class BoardHub implements AutoCloseable {
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "beats"));
 
     private final Rhythm rhythm;
+    private Scene scene;
+    private long sceneSeq;
     private final List<Future<?>> repeating;
 
     /**
@@ -198,11 +208,13 @@ public final class BoardHub implements AutoCloseable {
 
     private LiveBoard newBoard(String name) {
         return switch (name) {
-            case PASS ->
+            case PASS -> {
+                Digits<String> digits = new Digits<>();
+                yield new LiveBoard(name, epoch, s -> PassBoards.pass(passSources(s), digits));
+            }
+            case READY ->
                     new LiveBoard(
-                            name,
-                            epoch,
-                            s -> OrderBoards.pass(s.orders(), s.till(), s.kitchen(), s::menuOf));
+                            name, epoch, s -> PassBoards.ready(s.orders(), s.kitchen(), s.pass()));
             case COUNTER ->
                     new LiveBoard(
                             name,
@@ -219,21 +231,27 @@ public final class BoardHub implements AutoCloseable {
                 yield new LiveBoard(
                         name,
                         epoch,
-                        s ->
-                                StationBoards.of(
-                                        s.menu().station(name),
-                                        s.menu(),
-                                        s::menuOf,
-                                        s.kitchen(),
-                                        places));
+                        s -> StationBoards.of(s.menu().station(name), scene(s), places));
             }
         };
     }
 
+    /** One schedule for all boards that are drawn from the same events. */
+    private Scene scene(Stand stand) {
+        if (scene == null || sceneSeq != stand.seq()) {
+            scene = Scene.of(stand.menu(), stand::menuOf, stand.kitchen(), clock.millis());
+            sceneSeq = stand.seq();
+        }
+        return scene;
+    }
+
+    private static PassBoards.Sources passSources(Stand stand) {
+        return new PassBoards.Sources(
+                stand.orders(), stand.till(), stand.kitchen(), stand.pass(), stand::menuOf);
+    }
+
     private static boolean isBoard(Stand stand, String name) {
-        return name.equals(PASS)
-                || name.equals(COUNTER)
-                || (stand.hasMenu() && stand.menu().hasStation(name));
+        return FIXED.contains(name) || (stand.hasMenu() && stand.menu().hasStation(name));
     }
 
     private Future<?> every(long millis, Runnable task) {

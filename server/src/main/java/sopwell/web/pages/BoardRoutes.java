@@ -4,12 +4,16 @@ import io.undertow.server.RoutingHandler;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import sopwell.Limits;
 import sopwell.boards.CounterBoard;
+import sopwell.boards.ReadyBoard;
 import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.desk.StandCommand.ForPass;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
+import sopwell.kitchen.PassCommand;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
@@ -30,9 +34,11 @@ final class BoardRoutes {
     void add(RoutingHandler routes) {
         routes.get("/boards/{station}", handling.handler(ask -> page(ask, ask.in("station"))));
         routes.get("/pass", handling.handler(ask -> page(ask, "pass")));
+        routes.get("/ready", handling.handler(ask -> page(ask, "ready")));
         part(routes, "started", KitchenCommand.Move.START);
         part(routes, "up", KitchenCommand.Move.UP);
         part(routes, "seen", KitchenCommand.Move.SEEN);
+        part(routes, "have", KitchenCommand.Move.HAVE);
         routes.post(
                 "/boards/{station}/parts/{part}/brought-back",
                 handling.handler(ask -> pressPart(ask, p -> bringBack(p.get(0)))));
@@ -47,6 +53,8 @@ final class BoardRoutes {
                                                         ask.in("station"))))));
         order(routes, "handed", OrderCommand.Hand::new);
         order(routes, "brought-back", OrderCommand.BringBack::new);
+        routes.post("/pass/orders/{order}/called", handling.handler(this::call));
+        routes.post("/pass/orders/{order}/bags", handling.handler(this::bags));
     }
 
     private void part(RoutingHandler routes, String what, KitchenCommand.Move move) {
@@ -66,6 +74,20 @@ final class BoardRoutes {
                 handling.handler(ask -> press(ask, new ForOrders(command.apply(ask.in("order"))))));
     }
 
+    private Reply call(Ask ask) throws PageHandling.Interrupted {
+        return press(ask, new ForPass(new PassCommand.CallNumber(ask.in("order"))));
+    }
+
+    private Reply bags(Ask ask) throws PageHandling.Interrupted {
+        String bags = ask.field("bags");
+        return bags.matches("[0-9]{1,4}")
+                ? press(
+                        ask,
+                        new ForPass(
+                                new PassCommand.CountBags(ask.in("order"), Integer.parseInt(bags))))
+                : handling.refused(Refusal.of(Reason.BAGS_RANGE, bags, Limits.BAGS_MAX), ask);
+    }
+
     private Reply page(Ask ask, String name) throws PageHandling.Interrupted {
         T t = ask.screen().t();
         if (context.follower().menu() == null) {
@@ -74,6 +96,10 @@ final class BoardRoutes {
         Optional<Frame> frame = PageHandling.await(context.boards().apply(name));
         if (frame.isEmpty() || frame.get().board() instanceof CounterBoard) {
             return handling.sentence(404, t.of("page.no-station", name), ask);
+        }
+        if (frame.get().board() instanceof ReadyBoard) {
+            return PageHandling.html(
+                    200, context.pages().ready(frame.get(), ask.screen(), context.texts()));
         }
         int target = context.settings().targetSeconds();
         return PageHandling.html(200, context.pages().board(frame.get(), ask.screen(), target));

@@ -29,6 +29,7 @@ public final class PageRoutes {
         new BoardRoutes(context, handling).add(routes);
         new CounterRoutes(context, handling).add(routes);
         new QueryRoutes(context, handling).add(routes);
+        new RemakeRoutes(context, handling).add(routes);
         new PayRoutes(context, handling).add(routes);
         new TillRoutes(context, handling).add(routes);
         new OutRoutes(context, handling).add(routes);

@@ -12,9 +12,12 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import sopwell.boards.CounterBoard;
 import sopwell.boards.PassBoard;
+import sopwell.boards.ReadyBoard;
 import sopwell.boards.StationBoard;
+import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.web.T;
+import sopwell.web.Texts;
 import sopwell.web.live.Frame;
 
 /** Draws pages, fragments and frames from the templates. Thread-safe. */
@@ -69,6 +72,9 @@ public final class Pages {
             params.put("v", new PassView(t));
             return render("pass/frame", params);
         }
+        if (frame.board() instanceof ReadyBoard) {
+            return render("ready/frame", params);
+        }
         params.put("v", counter(t));
         return render("counter/frame", params);
     }
@@ -86,6 +92,17 @@ public final class Pages {
         params.put("v", new PassView(screen.t()));
         params.put("board", (PassBoard) frame.board());
         return render("pass/page", params);
+    }
+
+    /** The guests' page, which speaks both languages at once. */
+    String ready(Frame frame, Screen screen, Texts texts) {
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("s", screen);
+        params.put("head", FrameHead.of(frame));
+        params.put("board", (ReadyBoard) frame.board());
+        params.put("en", texts.in(Lang.EN));
+        params.put("es", texts.in(Lang.ES));
+        return render("ready/page", params);
     }
 
     CounterView counter(T t) {

@@ -6,15 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import sopwell.boards.PassBoard;
 import sopwell.boards.PassRow;
 import sopwell.kitchen.CellWord;
 import sopwell.web.T;
 
 /** The pass in one language. Immutable. */
 public record PassView(T t) {
-    /** Lines that stand in a row one under the other. */
-    private static final int LINES_SHOWN = 3;
+    /** Missing parts that a row has room to name; of more, only the stations are named. */
+    private static final int MISSING_SHOWN = 2;
 
     /** Which of the screen's three lists a row belongs to. */
     public String zone(PassRow row) {
@@ -23,11 +22,6 @@ public record PassView(T t) {
             case UP -> "whole";
             case WAITING, STARTED, VOID -> "open";
         };
-    }
-
-    /** The rows of one list. */
-    public List<PassRow> rows(PassBoard board, String zone) {
-        return board.rows().stream().filter(row -> zone(row).equals(zone)).toList();
     }
 
     /** The order's lines: first those that something is missing of. */
@@ -60,9 +54,14 @@ public record PassView(T t) {
         }
     }
 
-    /** Whether an order has more lines than its row, so that stations stand for them. */
+    /** The order's lines that something is missing of. */
+    public List<Line> missing(PassRow row) {
+        return lines(row).stream().filter(line -> !line.missing().isEmpty()).toList();
+    }
+
+    /** Whether more is missing of an order than its row can name, so that stations stand for it. */
     public boolean crowded(PassRow row) {
-        return lines(row).size() > LINES_SHOWN;
+        return row.parts().stream().filter(part -> !part.done()).count() > MISSING_SHOWN;
     }
 
     /** How many pieces each station still has to put up, in the order of the parts. */
@@ -93,6 +92,33 @@ public record PassView(T t) {
     public String text(CellWord word) {
         String text = t.local(word.text());
         return word.tone() == CellWord.Tone.NO ? t.get("board.no") + " " + text : text;
+    }
+
+    /** In how many bags an order is, or empty when nobody has counted. */
+    public String bags(PassRow row) {
+        return switch (row.bags()) {
+            case 0 -> "";
+            case 1 -> t.get("pass.bag");
+            default -> t.of("pass.bags", row.bags());
+        };
+    }
+
+    /** That its number was called, or empty. */
+    public String called(PassRow row) {
+        return switch (row.calls()) {
+            case 0 -> "";
+            case 1 -> t.get("pass.called");
+            default -> t.of("pass.called.times", row.calls());
+        };
+    }
+
+    /** Since when what a station still owes is in its state: the longest of its parts. */
+    public long sinceMs(PassRow row, String station) {
+        return row.parts().stream()
+                .filter(part -> !part.done() && t.local(part.station()).equals(station))
+                .mapToLong(PassRow.PassPart::sinceMs)
+                .min()
+                .orElse(row.placedAtMs());
     }
 
     /** What is due on an order that is not settled. */

@@ -17,8 +17,9 @@ final class RowParts {
      */
     static Optional<List<PartId>> of(Ask ask) {
         List<String> written = new ArrayList<>(List.of(ask.in("part")));
-        if (!ask.field("with").isEmpty()) {
-            written.addAll(List.of(ask.field("with").split(" ", -1)));
+        String with = ask.field("with").isEmpty() ? ask.in("with") : ask.field("with");
+        if (!with.isBlank()) {
+            written.addAll(List.of(with.strip().split(" ", -1)));
         }
         if (written.size() > Limits.ORDER_LINES_MAX) {
             return Optional.empty();

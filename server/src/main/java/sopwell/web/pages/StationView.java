@@ -76,9 +76,19 @@ public record StationView(T t, StationBoard board, Map<String, List<Probe>> prob
         return new QueryView(t);
     }
 
-    /** The class of a row with a question or an answer, or nothing. */
+    /** The class of a row with a line of words under its cells, or nothing. */
     public String noted(PartRow row) {
-        return row.query().isPresent() ? " noted" : "";
+        if (row.query().isPresent()) {
+            return " noted";
+        }
+        return row.again().isPresent() || !row.waits().isEmpty() ? " noted waits" : "";
+    }
+
+    /** Where it is asked what of a row is made again. */
+    public String remake(PartRow row) {
+        String others =
+                row.parts().stream().skip(1).map(PartId::toString).collect(Collectors.joining("+"));
+        return address(row, "remake") + (others.isEmpty() ? "" : "?with=" + others);
     }
 
     /** The classes of a cell that is changed, asked about, or crowded. */
@@ -101,9 +111,12 @@ public record StationView(T t, StationBoard board, Map<String, List<Probe>> prob
         return "{\"with\":\"" + others + "\"}";
     }
 
-    /** What the row's main key does now: a change is seen before anything else. */
+    /** What the row's main key does now: a change is seen first, then what goes into it is had. */
     public String main(PartRow row) {
-        return row.unseen() ? "seen" : "up";
+        if (row.unseen()) {
+            return "seen";
+        }
+        return row.waits().isEmpty() ? "up" : "have";
     }
 
     /** What the station must read first, or empty. */

@@ -44,7 +44,9 @@ final class Prepared {
 
     private String order(String path) {
         String id = stand.place("2 beef dipped hot, fries").path("order").textValue();
-        if (path.endsWith("/handed") || path.endsWith("/brought-back")) {
+        if (path.endsWith("/handed")
+                || path.endsWith("/called")
+                || path.endsWith("/brought-back")) {
             allUp(id);
         }
         if (path.endsWith("/refunds")) {
@@ -74,7 +76,7 @@ final class Prepared {
     private String part(String path) {
         String order = order("");
         String part = order + ".1.line";
-        if (path.endsWith("/brought-back")) {
+        if (path.endsWith("/brought-back") || path.endsWith("/remakes")) {
             done("/api/parts/" + part + "/up", "");
         }
         if (path.endsWith("/seen")) {

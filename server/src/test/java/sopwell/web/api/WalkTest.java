@@ -69,9 +69,10 @@ class WalkTest {
     void countsWhatWasSoldInTheMixAndTheWaits() {
         JsonNode before = stand.get("/api/days/today/mix").json();
         String id = stand.place("3 sausage sweet").path("order").textValue();
-        for (JsonNode part : stand.get("/api/orders/" + id).json().path("parts")) {
-            state("/api/parts/" + part.path("part").textValue() + "/up");
-        }
+        Got early = stand.post("/api/parts/" + partOn("line", id) + "/up", "");
+        assertEquals("waits-for", early.json().path("code").textValue());
+        state("/api/parts/" + partOn("grill", id) + "/up");
+        state("/api/parts/" + partOn("line", id) + "/up");
         JsonNode after = stand.get("/api/days/today/mix").json();
         assertEquals(before.path("orders").intValue() + 1, after.path("orders").intValue());
         assertEquals(pieces(before, "sausage") + 3, pieces(after, "sausage"));

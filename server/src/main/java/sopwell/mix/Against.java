@@ -133,7 +133,12 @@ public record Against(Mix lastFour, List<Moved> moved) {
             case UP, DOWN ->
                     Optional.of(
                             new Moved(
-                                    table.name(), way.name(), now, chart.mean(), before.size(), chart.verdict()));
+                                    table.name(),
+                                    way.name(),
+                                    now,
+                                    chart.mean(),
+                                    before.size(),
+                                    chart.verdict()));
         };
     }
 

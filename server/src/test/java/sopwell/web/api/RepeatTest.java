@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -92,7 +94,10 @@ class RepeatTest {
         JsonNode order = stand.place("sausage");
         String id = order.path("order").textValue();
         repeats("/api/orders/" + id + "/changes", "{\"version\": 1, \"call\": \"sausage dry\"}");
-        for (JsonNode part : stand.get("/api/orders/" + id).json().path("parts")) {
+        List<JsonNode> grillFirst = new ArrayList<>();
+        stand.get("/api/orders/" + id).json().path("parts").forEach(grillFirst::add);
+        grillFirst.sort(Comparator.comparing(part -> part.path("station").textValue()));
+        for (JsonNode part : grillFirst) {
             String path = "/api/parts/" + part.path("part").textValue();
             if (part.path("unseen").booleanValue()) {
                 repeats(path + "/seen", "");

@@ -57,7 +57,9 @@ class MixPagesTest {
         assertTrue(page.contains("share of the last 4 Fridays"), page);
         assertTrue(page.contains("71–87 %"), "Wilson of 80 in 100: " + page);
         String spanish = flat(stand.get("/mix/today?lang=es").body());
-        assertTrue(spanish.contains("res, bañado: 80 %; antes, los 5 viernes anteriores, 20 %."), spanish);
+        assertTrue(
+                spanish.contains("res, bañado: 80 %; antes, los 5 viernes anteriores, 20 %."),
+                spanish);
     }
 
     @Test

@@ -58,6 +58,7 @@ public final class Stand {
         Event event = recorded.event();
         if (event instanceof OrderEvent orderEvent) {
             List<OrderLine> before = lines(orderEvent);
+            forgetMenus(orderEvent);
             orders.apply(orderEvent, recorded.atMs());
             till.apply(orderEvent);
             papers.apply(orderEvent);
@@ -88,6 +89,14 @@ public final class Stand {
         }
         seq = recorded.seq();
         atMs = recorded.atMs();
+    }
+
+    /** Another date's orders name no menu of before but the one in force. */
+    private void forgetMenus(OrderEvent event) {
+        if (event instanceof OrderEvent.DayOpened opened
+                && orders.date().filter(opened.date()::equals).isEmpty()) {
+            menus.values().removeIf(old -> !old.equals(menu));
+        }
     }
 
     /** What the order of an event has on it as far as is known now. */

@@ -82,7 +82,13 @@ final class Showing {
     /** One schedule for all boards that are drawn from the same events. */
     private Scene scene(Stand stand) {
         if (scene == null || sceneSeq != stand.seq()) {
-            scene = Scene.of(stand.menu(), stand::menuOf, stand.kitchen(), clock.millis());
+            scene =
+                    Scene.of(
+                            stand.menu(),
+                            stand::menuOf,
+                            stand.kitchen(),
+                            stand.pans(),
+                            clock.millis());
             sceneSeq = stand.seq();
         }
         return scene;

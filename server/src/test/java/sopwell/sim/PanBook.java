@@ -18,6 +18,7 @@ final class PanBook {
     private final Complaints complaints;
     private final Map<String, Long> filled = new HashMap<>();
     private final Map<String, Long> taken = new HashMap<>();
+    private final Map<String, Long> filledAtMs = new HashMap<>();
     private LocalDate date;
 
     PanBook(OrderBook orders, Complaints complaints) {
@@ -30,11 +31,13 @@ final class PanBook {
             if (!opened.date().equals(date)) {
                 filled.clear();
                 taken.clear();
+                filledAtMs.clear();
             }
             date = opened.date();
         } else if (recorded.event() instanceof PanEvent.PanRefilled refilled) {
             filled.put(refilled.pan(), (long) refilled.amount());
             taken.put(refilled.pan(), 0L);
+            filledAtMs.put(refilled.pan(), recorded.atMs());
         } else if (recorded.event() instanceof KitchenEvent.PartUp up) {
             made(up.part(), parts, 1);
         } else if (recorded.event() instanceof KitchenEvent.PartBroughtBack back) {
@@ -60,6 +63,12 @@ final class PanBook {
             Optional<Long> left =
                     Optional.ofNullable(filled.get(pan.id()))
                             .map(full -> Math.max(0, full - taken.get(pan.id())));
+            complaints.same(
+                    Optional.ofNullable(filledAtMs.get(pan.id())),
+                    stand.pans().refilledAtMs(pan.id()),
+                    Invariant.PANS,
+                    "when it was filled:",
+                    pan.id());
             complaints.same(left, stand.pans().left(pan.id()), Invariant.PANS, "left in", pan.id());
         }
     }

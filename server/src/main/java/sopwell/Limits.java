@@ -103,6 +103,18 @@ public final class Limits {
     /** How long a number stands out on the guests' screen after it came up or was called. */
     public static final int READY_FRESH_SECONDS = 60;
 
+    /** What a pan may hold, in its unit. */
+    public static final int PAN_AMOUNT_MAX = 1_000_000;
+
+    /** What a modifier may make of what an item takes from a pan, in percent. */
+    public static final int PAN_PERCENT_MAX = 1_000;
+
+    /** How long the next batch of a pan may take to reheat. */
+    public static final int PAN_REHEAT_MINUTES_MAX = 240;
+
+    /** Loads to begin that a station's board shows; what comes after is counted. */
+    public static final int LOADS_AHEAD_MAX = 2;
+
     /** Rows sent to one screen; what is below is counted, not sent. */
     public static final int BOARD_ROWS_MAX = 40;
 

@@ -90,6 +90,7 @@ final class StandRoutes {
                         menus,
                         this::parser,
                         menu -> MenuWriter.tree(menu.parts()).toString(),
+                        clock,
                         new ApiContext.DayQuestions() {
                             @Override
                             public <A> CompletableFuture<Optional<A>> ask(

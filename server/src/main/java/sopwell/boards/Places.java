@@ -23,6 +23,8 @@ import sopwell.kitchen.Settler;
 public final class Places {
     private final Settler starts = new Settler();
     private final Settler ups = new Settler();
+    private final LoadTimes loads = new LoadTimes();
+    private final PanTimes pans = new PanTimes();
     private final Digits<PartId> digits = new Digits<>();
     private final List<Standing> standing = new ArrayList<>();
     private final Map<PartId, PartId> rowOf = new HashMap<>();
@@ -69,6 +71,16 @@ public final class Places {
     /** The digits of these rows, top first; 0 for a row that must wait for one. */
     public Map<PartId, Integer> digits(List<PartId> rows) {
         return digits.give(rows);
+    }
+
+    /** The times of the board's loads, as they are shown. */
+    LoadTimes loads() {
+        return loads;
+    }
+
+    /** The times of the board's pans, as they are shown. */
+    PanTimes pans() {
+        return pans;
     }
 
     /** When a row is to be begun, as it is shown: without jitter. */

@@ -5,6 +5,7 @@ import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.Schedule;
 import sopwell.menu.Menu;
+import sopwell.stock.Pans;
 
 /**
  * What the boards of stations are drawn from at one moment. Belongs to the thread that owns the
@@ -12,14 +13,21 @@ import sopwell.menu.Menu;
  *
  * @param menu the menu in force: its steps are the columns
  * @param menus the menu of a revision, for parts ordered from an earlier one
+ * @param pans what is kept hot
  * @param schedule what is to be begun when
  * @param nowMs the stand's clock, milliseconds since 1970-01-01 UTC
  */
 public record Scene(
-        Menu menu, Function<String, Menu> menus, Kitchen kitchen, Schedule schedule, long nowMs) {
+        Menu menu,
+        Function<String, Menu> menus,
+        Kitchen kitchen,
+        Pans pans,
+        Schedule schedule,
+        long nowMs) {
     /** The scene now, with its schedule made. */
-    public static Scene of(Menu menu, Function<String, Menu> menus, Kitchen kitchen, long nowMs) {
-        return new Scene(menu, menus, kitchen, Schedule.of(kitchen, menu, nowMs), nowMs);
+    public static Scene of(
+            Menu menu, Function<String, Menu> menus, Kitchen kitchen, Pans pans, long nowMs) {
+        return new Scene(menu, menus, kitchen, pans, Schedule.of(kitchen, menu, nowMs), nowMs);
     }
 
     /** The menu that a part was ordered from. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import sopwell.menu.LocalText;
 import sopwell.orders.Quote;
+import sopwell.stock.PanLeft;
 
 /**
  * What a station's screen shows, oldest first. Immutable.
@@ -14,6 +15,8 @@ import sopwell.orders.Quote;
  * @param below rows that did not fit
  * @param quote the wait that a guest who orders the house's own thing now is told; empty where the
  *     station has no part in that
+ * @param loads what it makes in one go; empty for a station that makes its pieces one by one
+ * @param pans what it keeps hot
  */
 public record StationBoard(
         String station,
@@ -22,10 +25,13 @@ public record StationBoard(
         List<Column> columns,
         List<PartRow> rows,
         int below,
-        Optional<Quote> quote)
+        Optional<Quote> quote,
+        Optional<StationLoads> loads,
+        List<PanLeft> pans)
         implements Board {
     public StationBoard {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+        pans = List.copyOf(pans);
     }
 }

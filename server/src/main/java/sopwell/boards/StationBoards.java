@@ -51,7 +51,9 @@ public final class StationBoards {
                 columns,
                 rows,
                 all.size() - shown.size(),
-                WaitQuote.now(kitchen, scene.menu(), station.id()));
+                WaitQuote.now(kitchen, scene.menu(), station.id()),
+                LoadRows.of(station, scene, places.loads()),
+                places.pans().settled(PanRows.of(station, scene)));
     }
 
     private static Places.Wanted wanted(Joined row, Scene scene) {

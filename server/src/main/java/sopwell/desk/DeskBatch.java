@@ -58,6 +58,11 @@ final class DeskBatch {
         worthless = false;
     }
 
+    /** What the next command is decided by. */
+    Stand stand() {
+        return stand;
+    }
+
     /** Answers every request, whatever happens. */
     void run(List<DeskRequest> requests) {
         Map<DeskRequest, Runnable> replies = new LinkedHashMap<>();
@@ -123,17 +128,21 @@ final class DeskBatch {
         }
         long nowMs = Math.max(clock.millis(), stand.atMs());
         Decision decision = StandRules.decide(stand, request.command(), nowMs);
-        if (decision.isRefused()) {
+        if (decision.events().isEmpty()) {
+            // What is refused, or nothing to do, today may be the repeat of what another day kept.
             Optional<Kept> kept = log.find(request.key());
-            Runnable refuse = answer(request, Answer.refused(decision.refusal().orElseThrow()));
-            draft.replies.put(request, kept.map(k -> answerKept(request, k)).orElse(refuse));
+            Runnable now =
+                    answer(
+                            request,
+                            decision.refusal()
+                                    .map(Answer::refused)
+                                    .orElseGet(() -> Answer.done(List.of())));
+            draft.replies.put(request, kept.map(k -> answerKept(request, k)).orElse(now));
             return;
         }
         List<Recorded> recorded = draft.add(request, decision.events(), nowMs);
         recorded.forEach(stand::apply);
-        if (!recorded.isEmpty()) {
-            keys.add(request.key());
-        }
+        keys.add(request.key());
         draft.replies.put(request, answer(request, Answer.done(recorded)));
     }
 
@@ -175,11 +184,9 @@ final class DeskBatch {
                 lastSeq++;
                 recorded.add(new Recorded(lastSeq, nowMs, request.key(), recorded.size(), event));
             }
-            if (!events.isEmpty()) {
-                entries.add(new Entry(nowMs, request.key(), request.fingerprint(), events));
-                askedBy.put(request.key(), request);
-                recordedFor.put(request.key(), recorded);
-            }
+            entries.add(new Entry(nowMs, request.key(), request.fingerprint(), events));
+            askedBy.put(request.key(), request);
+            recordedFor.put(request.key(), recorded);
             return recorded;
         }
     }

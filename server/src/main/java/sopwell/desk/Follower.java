@@ -22,19 +22,16 @@ import sopwell.orders.StandSettings;
 public final class Follower implements AutoCloseable {
     private static final Logger LOGGER = Logger.getLogger(Follower.class.getName());
 
-    private final EventLog log;
-    private final StandSettings settings;
+    private final Following following;
     private final Gathering<Runnable> tasks;
     private final List<Consumer<Stand>> watchers = new ArrayList<>();
-    private Stand stand;
     private boolean changed;
     private volatile Menu menu;
 
     /** A follower that knows the newest day when it returns. */
     public Follower(EventLog log, StandSettings settings) {
-        this.log = log;
-        this.settings = settings;
-        rebuild();
+        following = new Following(log, settings);
+        noteChange();
         tasks =
                 new Gathering<>(
                         "follower", new LinkedBlockingQueue<>(), Integer.MAX_VALUE, this::run);
@@ -57,7 +54,7 @@ public final class Follower implements AutoCloseable {
         Runnable task =
                 () -> {
                     try {
-                        answer.complete(question.apply(stand));
+                        answer.complete(question.apply(following.stand()));
                     } catch (RuntimeException fault) {
                         answer.completeExceptionally(fault);
                     }
@@ -70,7 +67,7 @@ public final class Follower implements AutoCloseable {
 
     /** Has something done with the stand on the follower's thread; the same rules as for asking. */
     public void tell(Consumer<Stand> task) {
-        add(() -> guarded(() -> task.accept(stand)));
+        add(() -> guarded(() -> task.accept(following.stand())));
     }
 
     /** Calls a watcher on the follower's thread whenever the stand has changed. */
@@ -99,30 +96,22 @@ public final class Follower implements AutoCloseable {
         gathered.forEach(Follower::guarded);
         if (changed) {
             changed = false;
-            watchers.forEach(watcher -> guarded(() -> watcher.accept(stand)));
+            watchers.forEach(watcher -> guarded(() -> watcher.accept(following.stand())));
         }
     }
 
     private void take(List<Recorded> events) {
         try {
-            if (events.isEmpty() || events.get(0).seq() > stand.seq() + 1) {
-                rebuild();
-            }
-            for (Recorded recorded : events) {
-                if (recorded.seq() > stand.seq()) {
-                    stand.apply(recorded);
-                }
-            }
+            following.take(events);
         } catch (RuntimeException bug) {
             LOGGER.log(Level.SEVERE, "what is shown broke and is rebuilt from the log", bug);
-            rebuild();
+            following.rebuild();
         }
-        menu = stand.hasMenu() ? stand.menu() : null;
-        changed = true;
+        noteChange();
     }
 
-    private void rebuild() {
-        stand = Replay.newestDay(log, settings, recorded -> {});
+    private void noteChange() {
+        Stand stand = following.stand();
         menu = stand.hasMenu() ? stand.menu() : null;
         changed = true;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import sopwell.Check;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.Part;
 import sopwell.kitchen.Pass;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
@@ -27,6 +28,8 @@ import sopwell.orders.PaperEvent;
 import sopwell.orders.Papers;
 import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
+import sopwell.stock.PanEvent;
+import sopwell.stock.Pans;
 import sopwell.till.Till;
 import sopwell.till.TillEvent;
 
@@ -40,6 +43,7 @@ public final class Stand {
     private final Map<String, Menu> menus = new HashMap<>();
     private final Kitchen kitchen = new Kitchen(this::menuOf);
     private final Pass pass = new Pass();
+    private final Pans pans = new Pans();
     private final Till till = new Till();
     private final Papers papers = new Papers();
     private Menu menu;
@@ -58,14 +62,17 @@ public final class Stand {
         Event event = recorded.event();
         if (event instanceof OrderEvent orderEvent) {
             List<OrderLine> before = lines(orderEvent);
+            forgetMenus(orderEvent);
             orders.apply(orderEvent, recorded.atMs());
             till.apply(orderEvent);
             papers.apply(orderEvent);
             pass.apply(orderEvent);
+            pans.apply(orderEvent, this::menuOf, recorded.atMs());
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
             outs.apply(orderEvent, before, lines(orderEvent));
             kitchen.apply(orderEvent, order, recorded.atMs());
         } else if (event instanceof KitchenEvent kitchenEvent) {
+            takeFromPans(kitchenEvent);
             kitchen.apply(kitchenEvent, recorded.atMs());
         } else if (event instanceof QueryEvent queryEvent) {
             kitchen.apply(queryEvent, recorded.atMs());
@@ -73,6 +80,8 @@ public final class Stand {
             pass.apply(passEvent, recorded.atMs());
         } else if (event instanceof StationEvent stationEvent) {
             kitchen.apply(stationEvent);
+        } else if (event instanceof PanEvent panEvent) {
+            pans.apply(panEvent, recorded.atMs());
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
         } else if (event instanceof PaperEvent paperEvent) {
@@ -88,6 +97,32 @@ public final class Stand {
         }
         seq = recorded.seq();
         atMs = recorded.atMs();
+    }
+
+    /** What goes up was made from the pans; what is brought back was not, after all. */
+    private void takeFromPans(KitchenEvent event) {
+        int sign =
+                switch (event.kind()) {
+                    case UP -> 1;
+                    case BROUGHT_BACK -> -1;
+                    case STARTED, SEEN, REMADE -> 0;
+                };
+        Part part = kitchen.find(event.part()).orElse(null);
+        if (sign != 0 && part != null) {
+            pans.made(
+                    menuOf(part.making().menuRevision()),
+                    part.id().station(),
+                    part.making().selection(),
+                    sign * part.pieces());
+        }
+    }
+
+    /** Another date's orders name no menu of before but the one in force. */
+    private void forgetMenus(OrderEvent event) {
+        if (event instanceof OrderEvent.DayOpened opened
+                && orders.date().filter(opened.date()::equals).isEmpty()) {
+            menus.values().removeIf(old -> !old.equals(menu));
+        }
     }
 
     /** What the order of an event has on it as far as is known now. */
@@ -125,6 +160,11 @@ public final class Stand {
 
     public Kitchen kitchen() {
         return kitchen;
+    }
+
+    /** What is kept hot today. */
+    public Pans pans() {
+        return pans;
     }
 
     /** What was done at the pass today. */

@@ -8,6 +8,7 @@ import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.PaperCommand;
+import sopwell.stock.PanCommand;
 import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
@@ -17,6 +18,7 @@ public sealed interface StandCommand {
         ORDER,
         KITCHEN,
         PASS,
+        PAN,
         QUERY,
         STATION,
         OUT,
@@ -49,6 +51,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.PASS;
+        }
+    }
+
+    /** Something about a pan. */
+    record ForPans(PanCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.PAN;
         }
     }
 

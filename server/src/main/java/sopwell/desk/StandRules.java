@@ -19,6 +19,7 @@ import sopwell.orders.OrderRules;
 import sopwell.orders.OutRules;
 import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
+import sopwell.stock.PanRules;
 import sopwell.till.TillRules;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
@@ -35,6 +36,11 @@ final class StandRules {
                             stand.kitchen(),
                             stand.orders(),
                             ((StandCommand.ForPass) command).command());
+            case PAN ->
+                    PanRules.decide(
+                            stand.orders(),
+                            ((StandCommand.ForPans) command).command(),
+                            stand.deciding(nowMs));
             case QUERY ->
                     QueryRules.decide(
                             stand.kitchen(),

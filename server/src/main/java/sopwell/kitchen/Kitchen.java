@@ -60,7 +60,9 @@ public final class Kitchen {
         switch (event.kind()) {
             case DAY_OPENED -> {
                 leaveDay();
-                queries.begin(((OrderEvent.DayOpened) event).date());
+                if (queries.begin(((OrderEvent.DayOpened) event).date())) {
+                    byOrder.clear();
+                }
                 lateEdits.begin(((OrderEvent.DayOpened) event).date());
                 hands.begin(((OrderEvent.DayOpened) event).date());
                 remakes.begin(((OrderEvent.DayOpened) event).date());
@@ -190,6 +192,12 @@ public final class Kitchen {
     public Collection<Part> inSight(String station) {
         TreeMap<PartId, Part> parts = inSight.get(station);
         return parts == null ? List.of() : Collections.unmodifiableCollection(parts.values());
+    }
+
+    /** Whether a part is in sight of its station. */
+    boolean isInSight(PartId id) {
+        TreeMap<PartId, Part> parts = inSight.get(id.station());
+        return parts != null && parts.containsKey(id);
     }
 
     /** The work that waits at a station, in seconds of one hand. */

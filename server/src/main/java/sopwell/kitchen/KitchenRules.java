@@ -188,12 +188,17 @@ public final class KitchenRules {
         if (part.isEmpty()) {
             return Decision.refused(Reason.UNKNOWN_PART, id);
         }
-        if (!orders.isDayOpen()) {
+        if (!orders.isDayOpen() || isLeft(kitchen, part.get())) {
             return Decision.refused(Reason.DAY_CLOSED);
         }
         return kitchen.isUnseen(part.get())
                 ? Decision.accepted(new KitchenEvent.PartSeen(id))
                 : Decision.refused(Reason.NOTHING_TO_SEE);
+    }
+
+    /** Whether a part is not made and yet on no board: a closing of the day has left it behind. */
+    private static boolean isLeft(Kitchen kitchen, Part part) {
+        return !part.isDone() && !kitchen.isInSight(part.id());
     }
 
     /** Whether nothing can be done with a part any more; accepted when something can. */
@@ -211,6 +216,9 @@ public final class KitchenRules {
         if (order.get().isHanded()) {
             return Decision.refused(Reason.ORDER_HANDED, order.get().number());
         }
-        return Decision.accepted();
+        boolean left = order.get().isOpen() && !orders.isWaitedFor(id.order());
+        return left || isLeft(kitchen, kitchen.find(id).orElseThrow())
+                ? Decision.refused(Reason.DAY_CLOSED)
+                : Decision.accepted();
     }
 }

@@ -97,12 +97,14 @@ public final class Queries {
         unseen.clear();
     }
 
-    /** A day opens; another date starts with nothing asked. */
-    void begin(LocalDate opened) {
-        if (!opened.equals(date)) {
+    /** A day opens; another date starts with nothing asked. Answers whether it is another date. */
+    boolean begin(LocalDate opened) {
+        boolean another = !opened.equals(date);
+        if (another) {
             all.clear();
             asked.clear();
         }
         date = opened;
+        return another;
     }
 }

@@ -108,6 +108,9 @@ public final class RemakeRules {
         if (order.get().isVoid()) {
             return Decision.refused(Reason.ORDER_VOID, order.get().number());
         }
+        if (order.get().isOpen() && !orders.isWaitedFor(id.order())) {
+            return Decision.refused(Reason.DAY_CLOSED);
+        }
         return part.get().cancelled()
                 ? Decision.refused(Reason.PART_CANCELLED)
                 : Decision.accepted();

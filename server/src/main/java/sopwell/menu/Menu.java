@@ -3,6 +3,7 @@ package sopwell.menu;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sopwell.Check;
 
 /**
@@ -72,6 +73,16 @@ public final class Menu {
 
     public List<Item> items() {
         return parts.items();
+    }
+
+    /** What is kept hot. */
+    public List<Pan> pans() {
+        return parts.pans();
+    }
+
+    /** The pan with this id, if there is one. */
+    public Optional<Pan> pan(String id) {
+        return parts.pans().stream().filter(pan -> pan.id().equals(id)).findFirst();
     }
 
     public boolean hasStation(String id) {

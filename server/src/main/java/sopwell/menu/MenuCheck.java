@@ -26,6 +26,7 @@ public final class MenuCheck {
         MenuCheckGroups.faults(parts, faults);
         MenuCheckItems.faults(parts, faults);
         MenuCheckSteps.faults(parts, faults);
+        MenuCheckPans.faults(parts, faults);
         MenuCheckSpeech.faults(parts, faults);
         MenuCheckWords.faults(parts, faults);
         return faults.found();
@@ -36,6 +37,7 @@ public final class MenuCheck {
         Ids.fresh("step").check("/steps", parts.steps(), Step::id, faults);
         Ids.fresh("group").check("/groups", parts.groups(), Group::id, faults);
         Ids.fresh("item").check("/items", parts.items(), Item::id, faults);
+        Ids.fresh("pan").check("/pans", parts.pans(), Pan::id, faults);
         Ids options = Ids.fresh("option");
         for (int g = 0; g < parts.groups().size(); g++) {
             Group group = parts.groups().get(g);

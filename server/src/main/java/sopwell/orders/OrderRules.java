@@ -209,7 +209,9 @@ public final class OrderRules {
         if (order.isHanded()) {
             return Optional.of(Refusal.of(Reason.ORDER_HANDED, order.number()));
         }
-        return Optional.empty();
+        return orders.isWaitedFor(id)
+                ? Optional.empty()
+                : Optional.of(Refusal.of(Reason.DAY_CLOSED));
     }
 
     /** Why nothing can be done with an order at all, if that is so. */

@@ -62,7 +62,7 @@ public final class Orders {
             }
             case BROUGHT_BACK -> {
                 Order back = get(((OrderEvent.OrderBroughtBack) event).order()).handed(0);
-                put(back);
+                enter(back);
                 lastHanded.remove(back.id());
             }
         }
@@ -119,6 +119,14 @@ public final class Orders {
                 .map(seen -> Meanwhile.between(seen, now));
     }
 
+    /**
+     * Whether somebody waits for an order: it is open, and no closing of the day has left it
+     * behind.
+     */
+    public boolean isWaitedFor(String id) {
+        return open.containsKey(id);
+    }
+
     /** The open order that has this number now. */
     public Optional<Order> findOpen(int number) {
         return Optional.ofNullable(openByNumber.get(number));
@@ -170,17 +178,29 @@ public final class Orders {
         Check.that(dayOpen, "orders belong to an open day");
         Check.that(!orders.containsKey(placed.order()), "an order's id is its own");
         Check.that(!openByNumber.containsKey(placed.number()), "a number is on one open order");
-        put(Order.placed(placed, atMs));
+        enter(Order.placed(placed, atMs));
         nextNumber = placed.number() + 1;
         nextOrdinal++;
     }
 
+    /** A guest waits for it from now on. */
+    private void enter(Order order) {
+        orders.put(order.id(), order);
+        openByNumber.put(order.number(), order);
+        open.put(order.id(), order);
+    }
+
+    /** An order that its day's closing left open stays off the list whatever is noted on it. */
     private void put(Order order) {
         orders.put(order.id(), order);
+        if (!open.containsKey(order.id())) {
+            return;
+        }
         if (order.isOpen()) {
             openByNumber.put(order.number(), order);
             open.put(order.id(), order);
-        } else if (open.remove(order.id()) != null) {
+        } else {
+            open.remove(order.id());
             openByNumber.remove(order.number());
         }
     }

@@ -74,6 +74,10 @@ public enum Reason {
     NOT_WHOLE,
     /** An order can't be in so many bags; args: how many, limit. */
     BAGS_RANGE,
+    /** There is no such pan; args: what was asked for. */
+    UNKNOWN_PAN,
+    /** A pan can't be so full; args: percent. */
+    LEVEL_RANGE,
     /** A change to the part was not seen yet. */
     CHANGE_UNSEEN,
     /** What goes into the part is not up; args: number, then the stations that have it. */

@@ -13,6 +13,7 @@ import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.stock.PanEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -92,6 +93,8 @@ final class EventCodec {
             PassBodies.write(body, pass);
         } else if (event instanceof StationEvent station) {
             StationBodies.write(body, station);
+        } else if (event instanceof PanEvent pan) {
+            PanBodies.write(body, pan);
         } else if (event instanceof PaperEvent paper) {
             PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
@@ -125,6 +128,7 @@ final class EventCodec {
             case TILL_CLOSED -> TillBodies.read(body, TillEvent.Kind.CLOSED);
             case NUMBER_CALLED -> PassBodies.read(body, PassEvent.Kind.CALLED);
             case BAGS_COUNTED -> PassBodies.read(body, PassEvent.Kind.BAGGED);
+            case PAN_REFILLED -> PanBodies.read(body);
             case PAPER_PRINTED -> PaperBodies.read(body);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);

@@ -14,6 +14,7 @@ import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.stock.PanEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -41,6 +42,7 @@ enum EventName {
     TILL_CLOSED("till-closed", 1, TillEvent.TillClosed.class),
     NUMBER_CALLED("number-called", 1, PassEvent.NumberCalled.class),
     BAGS_COUNTED("bags-counted", 1, PassEvent.BagsCounted.class),
+    PAN_REFILLED("pan-refilled", 1, PanEvent.PanRefilled.class),
     PAPER_PRINTED("paper-printed", 1, PaperEvent.PaperPrinted.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),

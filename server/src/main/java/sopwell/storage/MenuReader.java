@@ -83,7 +83,8 @@ public final class MenuReader {
                 root.objects("stations", MenuReader::station),
                 root.objects("steps", MenuReader::step),
                 root.objects("groups", this::group),
-                root.objects("items", this::item));
+                root.objects("items", this::item),
+                root.objectsOr("pans", PanFields::read));
     }
 
     private static Speech speech(Fields fields) {

@@ -52,6 +52,10 @@ public final class MenuWriter {
         parts.groups().forEach(group -> groups.add(group(group)));
         ArrayNode items = root.putArray("items");
         parts.items().forEach(item -> items.add(item(item)));
+        if (!parts.pans().isEmpty()) {
+            ArrayNode pans = root.putArray("pans");
+            parts.pans().forEach(pan -> pans.add(PanFields.write(pan)));
+        }
         return root;
     }
 

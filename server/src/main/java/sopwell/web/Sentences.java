@@ -54,7 +54,7 @@ final class Sentences {
             case NOT_UP, NOTHING_TO_BRING_BACK, UNKNOWN_QUERY, QUERY_OPEN -> plain(key, args);
             case QUERY_ANSWERED, QUERY_LAPSED, NOTHING_DUE, CASHIER_MISSING -> plain(key, args);
             case TILL_OPEN, TILL_NOT_OPEN, NO_TILL_OPEN, WHICH_TILL, TILLS_OPEN -> plain(key, args);
-            case COUNT_WRONG, BAGS_RANGE -> plain(key, args);
+            case COUNT_WRONG, BAGS_RANGE, UNKNOWN_PAN, LEVEL_RANGE -> plain(key, args);
         };
     }
 

@@ -128,7 +128,7 @@ public final class OrderBench {
     }
 
     /** A stand whose numbers don't run out, since nobody hands these orders over. */
-    private static StandProcess stand(Path data) throws IOException {
+    static StandProcess stand(Path data) throws IOException {
         Files.createDirectories(data);
         Files.writeString(data.resolve("stand.json"), settings());
         try (var menu = OrderBench.class.getResourceAsStream("/demo/menu.json")) {

@@ -22,6 +22,8 @@ final class RawClient implements AutoCloseable {
     private final byte[] buffer = new byte[65_536];
     private int filled;
     private int read;
+    private int bodyFrom;
+    private int bodyLength;
 
     RawClient(int port) throws IOException {
         socket = new Socket(InetAddress.getLoopbackAddress(), port);
@@ -49,6 +51,11 @@ final class RawClient implements AutoCloseable {
         return answer();
     }
 
+    /** The body of the last answer. */
+    String body() {
+        return new String(buffer, bodyFrom, bodyLength, StandardCharsets.UTF_8);
+    }
+
     private int answer() throws IOException {
         int status = 0;
         int length = 0;
@@ -67,6 +74,8 @@ final class RawClient implements AutoCloseable {
         while (filled - read < length) {
             fill();
         }
+        bodyFrom = read;
+        bodyLength = length;
         read += length;
         if (read == filled) {
             read = 0;

@@ -119,7 +119,12 @@ class BoardsTest {
     private StationBoard line() {
         return StationBoards.of(
                 script.menu().station("line"),
-                Scene.of(script.menu(), stand()::menuOf, stand().kitchen(), script.nowMs()),
+                Scene.of(
+                        script.menu(),
+                        stand()::menuOf,
+                        stand().kitchen(),
+                        script.stand().pans(),
+                        script.nowMs()),
                 places);
     }
 

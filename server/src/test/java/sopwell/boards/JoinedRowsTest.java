@@ -132,7 +132,11 @@ class JoinedRowsTest {
 
     private Scene scene() {
         return Scene.of(
-                script.menu(), script.stand()::menuOf, script.stand().kitchen(), script.nowMs());
+                script.menu(),
+                script.stand()::menuOf,
+                script.stand().kitchen(),
+                script.stand().pans(),
+                script.nowMs());
     }
 
     private List<Integer> quantities() {

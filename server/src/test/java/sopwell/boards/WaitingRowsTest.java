@@ -102,6 +102,7 @@ class WaitingRowsTest {
                         script.menu(),
                         script.stand()::menuOf,
                         script.stand().kitchen(),
+                        script.stand().pans(),
                         script.nowMs());
         return StationBoards.of(script.menu().station("line"), scene, places).rows();
     }

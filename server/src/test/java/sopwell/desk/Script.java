@@ -29,6 +29,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.StandSettings;
+import sopwell.stock.PanCommand;
 import sopwell.storage.MenuReader;
 import sopwell.till.TillCommand;
 
@@ -229,6 +230,16 @@ public final class Script {
 
     /** Decides and keeps; the command must be accepted. */
     public void must(PassCommand command) {
+        must(decide(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(PanCommand command) {
+        return decide(new StandCommand.ForPans(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(PanCommand command) {
         must(decide(command));
     }
 

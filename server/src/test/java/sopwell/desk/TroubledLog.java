@@ -13,9 +13,9 @@ import sopwell.log.LogFault;
 import sopwell.log.Recorded;
 
 /** A log that can be told to fail, before or after it has kept what it was given, or to wait. */
-final class TroubledLog implements EventLog {
+public final class TroubledLog implements EventLog {
     /** What happens to the next append. */
-    enum Trouble {
+    public enum Trouble {
         NONE,
         FAILS_BEFORE_KEEPING,
         FAILS_AFTER_KEEPING,
@@ -26,11 +26,13 @@ final class TroubledLog implements EventLog {
     private volatile Trouble trouble = Trouble.NONE;
     private volatile CountDownLatch gate = new CountDownLatch(0);
 
-    TroubledLog(EventLog inner) {
+    /** A log without trouble so far. */
+    public TroubledLog(EventLog inner) {
         this.inner = inner;
     }
 
-    void next(Trouble next) {
+    /** What happens to the next append. */
+    public void next(Trouble next) {
         trouble = next;
     }
 

@@ -24,6 +24,7 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.stock.PanEvent;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {
@@ -37,6 +38,7 @@ class EventCodecTest {
                         PaperEvent.class,
                         KitchenEvent.class,
                         PassEvent.class,
+                        PanEvent.class,
                         QueryEvent.class,
                         StationEvent.class,
                         TillEvent.class,

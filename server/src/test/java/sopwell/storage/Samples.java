@@ -31,6 +31,7 @@ import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.Quote;
+import sopwell.stock.PanEvent;
 import sopwell.till.Means;
 import sopwell.till.Payment;
 import sopwell.till.TillEvent;
@@ -172,9 +173,11 @@ final class Samples {
                 new OrderEvent.OrderBroughtBack(placed.order()),
                 new PassEvent.NumberCalled(placed.order(), 2),
                 new PassEvent.BagsCounted(placed.order(), 3),
+                new PanEvent.PanRefilled("beef", 4_500),
                 new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
                 new StationEvent.HandsSet("line", 3),
+                new KitchenEvent.PartRemade(part, 1, RemakeReason.DROPPED, "by the door", true),
                 new OutEvent.OutLifted(Out.option("provolone"), true),
                 new TillEvent.OrderPaid(
                         placed.order(),

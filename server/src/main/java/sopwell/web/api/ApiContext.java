@@ -1,5 +1,6 @@
 package sopwell.web.api;
 
+import java.time.InstantSource;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -31,6 +32,7 @@ public record ApiContext(
         MenuShelf menus,
         Function<Menu, CallParser> parser,
         Function<Menu, String> menuJson,
+        InstantSource clock,
         DayQuestions day) {
 
     /** Asks about a business day, today or long ago. Thread-safe. */

@@ -55,6 +55,8 @@ public final class ApiRoutes {
                     get("/api/days/{date}/waits", h -> h.calls().read(h.days()::waits)),
                     get("/api/days/{date}/till", h -> h.calls().read(h.till()::report)),
                     get("/api/boards/{board}", h -> h.calls().read(h.stand()::board)),
+                    get("/api/pans", h -> h.calls().read(h.pans()::list)),
+                    post("/api/pans/{pan}/refills", h -> h.calls().write(h.pans()::refill)),
                     get("/api/outs", h -> h.calls().read(h.outs()::list)),
                     post("/api/outs", h -> h.calls().write(h.outs()::mark)),
                     post("/api/outs/back", h -> h.calls().write(h.outs()::lift)),

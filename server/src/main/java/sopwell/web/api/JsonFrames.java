@@ -65,6 +65,10 @@ public final class JsonFrames implements FrameWriter {
         json.writeNumberField("below", board.below());
         if (board instanceof StationBoard station) {
             columns(json, station.columns());
+            StationJson.loads(json, station);
+            if (!station.pans().isEmpty()) {
+                PanApi.list(json, station.pans(), frame.nowMs());
+            }
         } else if (board instanceof CounterBoard counter) {
             QueryJson.open(json, counter.queries());
         }

@@ -13,6 +13,7 @@ public final class RefusalProblems {
             EnumSet.of(
                     Reason.UNKNOWN_ORDER,
                     Reason.UNKNOWN_PAPER,
+                    Reason.UNKNOWN_PAN,
                     Reason.UNKNOWN_PART,
                     Reason.UNKNOWN_STATION,
                     Reason.UNKNOWN_QUERY);
@@ -33,6 +34,7 @@ public final class RefusalProblems {
                     Reason.ANSWER_WRONG,
                     Reason.NOT_ON_MENU,
                     Reason.BAGS_RANGE,
+                    Reason.LEVEL_RANGE,
                     Reason.LEFT_RANGE,
                     Reason.MINUTES_RANGE,
                     Reason.HANDS_RANGE,

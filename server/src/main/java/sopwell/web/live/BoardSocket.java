@@ -36,28 +36,29 @@ final class BoardSocket extends Endpoint {
         session.setMaxTextMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
         session.setMaxBinaryMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
         session.getAsyncRemote().setSendTimeout(Limits.SOCKET_SEND_MILLIS_MAX);
-        session.addMessageHandler(PongMessage.class, pong -> hub.heard(session));
+        Outlet outlet = new SocketOutlet(session);
+        session.addMessageHandler(PongMessage.class, pong -> hub.heard(outlet));
         session.addMessageHandler(
-                String.class, (MessageHandler.Whole<String>) text -> onText(session, text));
+                String.class, (MessageHandler.Whole<String>) text -> onText(outlet, text));
         FrameWriter writer =
                 session.getNegotiatedSubprotocol().equals(JSON) ? json : html.get(lang(session));
-        hub.join(session, session.getPathParameters().get("board"), writer);
+        hub.join(outlet, session.getPathParameters().get("board"), writer);
     }
 
     @Override
     public void onClose(Session session, CloseReason reason) {
-        hub.leave(session);
+        hub.leave(new SocketOutlet(session));
     }
 
     @Override
     public void onError(Session session, Throwable fault) {
-        hub.leave(session);
+        hub.leave(new SocketOutlet(session));
     }
 
-    private void onText(Session session, String text) {
-        hub.heard(session);
+    private void onText(Outlet outlet, String text) {
+        hub.heard(outlet);
         if (text.equals("whole")) {
-            hub.sendWhole(session);
+            hub.sendWhole(outlet);
         }
     }
 

@@ -1,10 +1,6 @@
 package sopwell.web.live;
 
 import jakarta.websocket.CloseReason;
-import jakarta.websocket.SendResult;
-import jakarta.websocket.Session;
-import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.util.function.Consumer;
 
 /**
@@ -13,10 +9,11 @@ import java.util.function.Consumer;
  * behind asks for the whole board. Thread-safe.
  */
 final class Screen {
-    private final Session session;
+    private final Outlet outlet;
     private final String board;
     private final FrameWriter writer;
     private final Consumer<Screen> behindNow;
+    private boolean greeted;
     private boolean sending;
     private boolean behind;
     private boolean wholeAsked;
@@ -28,16 +25,20 @@ final class Screen {
      * @param behindNow is called when the screen can be sent the whole board it needs
      */
     Screen(
-            Session session,
+            Outlet outlet,
             String board,
             FrameWriter writer,
             Consumer<Screen> behindNow,
             long nowNanos) {
-        this.session = session;
+        this.outlet = outlet;
         this.board = board;
         this.writer = writer;
         this.behindNow = behindNow;
         this.heardAtNanos = nowNanos;
+    }
+
+    Outlet outlet() {
+        return outlet;
     }
 
     String board() {
@@ -56,6 +57,7 @@ final class Screen {
                 return;
             }
             sending = true;
+            greeted = true;
         }
         send(text);
     }
@@ -79,10 +81,10 @@ final class Screen {
         wholeAsked = false;
     }
 
-    /** Sends a sign of life, unless the screen is busy or gone. */
+    /** Sends a sign of life, unless the screen is busy, gone, or has no board yet. */
     void sendBeat(String text) {
         synchronized (this) {
-            if (sending) {
+            if (sending || !greeted) {
                 return;
             }
             sending = true;
@@ -92,11 +94,7 @@ final class Screen {
 
     /** Asks the other side whether it is there. */
     void ping() {
-        try {
-            session.getAsyncRemote().sendPing(ByteBuffer.allocate(0));
-        } catch (IOException | RuntimeException gone) {
-            close(CloseReason.CloseCodes.GOING_AWAY, "no longer there");
-        }
+        outlet.ping();
     }
 
     void heard(long nowNanos) {
@@ -109,24 +107,15 @@ final class Screen {
     }
 
     void close(CloseReason.CloseCode code, String why) {
-        try {
-            session.close(new CloseReason(code, why));
-        } catch (IOException | RuntimeException gone) {
-            // The other side left before we could say goodbye; there is nobody to tell.
-            return;
-        }
+        outlet.close(code, why);
     }
 
     private void send(String text) {
-        try {
-            session.getAsyncRemote().sendText(text, this::sent);
-        } catch (RuntimeException gone) {
-            close(CloseReason.CloseCodes.GOING_AWAY, "no longer there");
-        }
+        outlet.send(text, this::sent);
     }
 
-    private void sent(SendResult result) {
-        if (!result.isOK()) {
+    private void sent(boolean through) {
+        if (!through) {
             close(CloseReason.CloseCodes.TRY_AGAIN_LATER, "too slow");
             return;
         }

@@ -27,6 +27,7 @@ public final class PageRoutes {
         routes.get("/", handling.handler(ask -> home(context, ask)));
         routes.get("/static/*", files(context.assets()));
         new BoardRoutes(context, handling).add(routes);
+        new LoadRoutes(handling).add(routes);
         new CounterRoutes(context, handling).add(routes);
         new QueryRoutes(context, handling).add(routes);
         new ScreenRoutes(context, handling).add(routes);

@@ -66,6 +66,7 @@ public final class Pages {
         params.put("t", t);
         if (frame.board() instanceof StationBoard board) {
             params.put("v", station(board, t));
+            params.put("pans", new PanView(t, zone, board));
             return render("boards/frame", params);
         }
         if (frame.board() instanceof PassBoard) {
@@ -87,6 +88,7 @@ public final class Pages {
         params.put("targetSeconds", targetSeconds);
         if (frame.board() instanceof StationBoard board) {
             params.put("v", station(board, screen.t()));
+            params.put("pans", new PanView(screen.t(), zone, board));
             return render("boards/page", params);
         }
         params.put("v", new PassView(screen.t()));

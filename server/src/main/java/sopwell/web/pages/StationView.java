@@ -91,6 +91,14 @@ public record StationView(T t, StationBoard board, Map<String, List<Probe>> prob
         return address(row, "remake") + (others.isEmpty() ? "" : "?with=" + others);
     }
 
+    /** The station that a row's part goes on to, or empty when it goes to the guest. */
+    public String feeds(PartRow row) {
+        return board.loads()
+                .map(loads -> loads.feeds().get(row.part()))
+                .map(to -> t.of("load.feeds", t.local(to)))
+                .orElse("");
+    }
+
     /** The classes of a cell that is changed, asked about, or crowded. */
     public String marks(StepCell cell) {
         return (cell.changed() ? " changed" : "") + (cell.asked() ? " asked" : "") + crowd(cell);

@@ -39,6 +39,7 @@ final class Prepared {
         }
         return path.replace("{date}", "today")
                 .replace("{board}", "line")
+                .replace("{pan}", "beef")
                 .replace("{station}", "line");
     }
 

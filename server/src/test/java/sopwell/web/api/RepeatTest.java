@@ -89,9 +89,9 @@ class RepeatTest {
 
     @Test
     void repeatsEveryKindOfChange() {
-        JsonNode order = stand.place("sausage");
+        JsonNode order = stand.place("beef");
         String id = order.path("order").textValue();
-        repeats("/api/orders/" + id + "/changes", "{\"version\": 1, \"call\": \"sausage dry\"}");
+        repeats("/api/orders/" + id + "/changes", "{\"version\": 1, \"call\": \"beef dry\"}");
         for (JsonNode part : stand.get("/api/orders/" + id).json().path("parts")) {
             String path = "/api/parts/" + part.path("part").textValue();
             if (part.path("unseen").booleanValue()) {

@@ -202,6 +202,15 @@ public final class Limits {
     /** How far a counter's clock may be ahead of the stand's, in milliseconds. */
     public static final long CLOCK_AHEAD_MILLIS_MAX = 300_000;
 
+    /** Earlier menus that are asked what something was called. */
+    public static final int MENUS_NAMED_MAX = 20;
+
+    /** Days that a mix may be asked over: ten years. */
+    public static final int MIX_DAYS_MAX = 3_660;
+
+    /** Days of a mix that are listed one by one. */
+    public static final int MIX_DAYS_SHOWN_MAX = 62;
+
     /** Open orders in one answer. */
     public static final int LISTED_ORDERS_MAX = 1_000;
 }

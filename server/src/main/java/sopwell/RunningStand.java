@@ -17,6 +17,7 @@ import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.demo.DemoLunch;
+import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.StandCommand;
@@ -27,6 +28,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.StandSettings;
 import sopwell.storage.DataFolder;
+import sopwell.storage.TallyFile;
 import sopwell.web.Server;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
@@ -42,6 +44,7 @@ final class RunningStand implements AutoCloseable {
     private final InstantSource clock;
     private final DataFolder folder;
     private final EventLog log;
+    private final TallyFile tallies;
     private final Desk desk;
     private final Follower follower;
     private final Server server;
@@ -67,6 +70,7 @@ final class RunningStand implements AutoCloseable {
         this.folder = folder;
         this.host = asked.host;
         this.log = folder.openLog(settings.stand());
+        this.tallies = folder.openTallies(settings.stand());
         if (asked.startWith == Config.StartWith.demo && log.lastSeq() == 0) {
             DemoLunch.play(log, settings, menu, clock.millis());
         }
@@ -75,7 +79,11 @@ final class RunningStand implements AutoCloseable {
         adopt(menu);
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
         StandRoutes routes =
-                new StandRoutes(new StandRoutes.Running(log, desk, follower, hub), settings, clock);
+                new StandRoutes(
+                        new StandRoutes.Running(
+                                log, desk, follower, hub, new DayBook(log, settings, tallies)),
+                        settings,
+                        clock);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, routes.html(lang));
@@ -128,6 +136,7 @@ final class RunningStand implements AutoCloseable {
         server.close();
         desk.close();
         follower.close();
+        tallies.close();
         log.close();
         folder.close();
         closed.countDown();
@@ -139,6 +148,7 @@ final class RunningStand implements AutoCloseable {
         } catch (RuntimeException taken) {
             desk.close();
             follower.close();
+            tallies.close();
             log.close();
             folder.close();
             throw new StartRefused(

@@ -4,11 +4,14 @@ import io.undertow.server.RoutingHandler;
 import java.security.SecureRandom;
 import java.time.InstantSource;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import sopwell.call.CallParser;
+import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.MenuShelf;
@@ -17,9 +20,12 @@ import sopwell.desk.Stand;
 import sopwell.log.EventLog;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
+import sopwell.mix.Names;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuWriter;
 import sopwell.till.DayReport;
+import sopwell.web.DayFigures;
+import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.api.ApiContext;
 import sopwell.web.api.ApiRoutes;
@@ -27,7 +33,6 @@ import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
 import sopwell.web.pages.Assets;
 import sopwell.web.pages.HtmlFrames;
-import sopwell.web.pages.MixPageData;
 import sopwell.web.pages.PageContext;
 import sopwell.web.pages.PageRoutes;
 import sopwell.web.pages.Pages;
@@ -42,6 +47,7 @@ final class StandRoutes {
     private final Follower follower;
     private final BoardHub hub;
     private final MenuShelf menus;
+    private final DayBook book;
     private final InstantSource clock;
     private final Texts texts = Texts.load();
     private final Pages pages;
@@ -49,7 +55,7 @@ final class StandRoutes {
     private final AtomicReference<CallParser> parser = new AtomicReference<>();
 
     /** The running pieces of a stand that answer. */
-    record Running(EventLog log, Desk desk, Follower follower, BoardHub hub) {}
+    record Running(EventLog log, Desk desk, Follower follower, BoardHub hub, DayBook book) {}
 
     StandRoutes(Running running, StandSettings settings, InstantSource clock) {
         this.log = running.log();
@@ -58,6 +64,7 @@ final class StandRoutes {
         this.follower = running.follower();
         this.hub = running.hub();
         this.menus = new MenuShelf(log);
+        this.book = running.book();
         this.clock = clock;
         this.pages = new Pages(follower::menu, settings.zone());
     }
@@ -76,7 +83,8 @@ final class StandRoutes {
                         hub::board,
                         () -> parser(follower.menu()),
                         this::parserOf,
-                        date -> askDay(date, MixPageData::of),
+                        date -> askDay(date, DayFigures::of),
+                        new Tallies(follower, book, settings, this::names),
                         date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
                         this::newKey));
         ApiRoutes.add(
@@ -123,6 +131,14 @@ final class StandRoutes {
             parser.set(known);
         }
         return known;
+    }
+
+    /** The menu in force, then those before it: what is no longer sold keeps its name. */
+    private Names names() {
+        List<Menu> known = new ArrayList<>();
+        Optional.ofNullable(follower.menu()).ifPresent(known::add);
+        known.addAll(menus.newestFirst());
+        return new Names(known);
     }
 
     private Optional<CallParser> parserOf(String revision) {

@@ -1,9 +1,11 @@
 package sopwell.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import sopwell.Limits;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
@@ -13,6 +15,8 @@ import sopwell.menu.MenuEvent.MenuAdopted;
 public final class MenuShelf {
     private final EventLog log;
     private final Map<String, Menu> menus = new ConcurrentHashMap<>();
+    private volatile List<Menu> named = List.of();
+    private volatile int namedUpTo;
 
     /** A shelf over a log. */
     public MenuShelf(EventLog log) {
@@ -30,6 +34,26 @@ public final class MenuShelf {
             log.read(places.get(i), places.get(i), this::put);
         }
         return Optional.ofNullable(menus.get(revision));
+    }
+
+    /** The last menus that were adopted, the newest first; at most so many as are remembered. */
+    public List<Menu> newestFirst() {
+        List<Long> places = log.placesOf(MenuAdopted.class);
+        int last = places.size();
+        int first = Math.max(0, last - Limits.MENUS_NAMED_MAX);
+        if (named.size() != last - first || namedUpTo != last) {
+            readNamed(places.subList(first, last), last);
+        }
+        return named;
+    }
+
+    private synchronized void readNamed(List<Long> places, int last) {
+        List<Menu> read = new ArrayList<>();
+        for (long place : places) {
+            log.read(place, place, r -> read.add(0, ((MenuAdopted) r.event()).menu()));
+        }
+        named = List.copyOf(read);
+        namedUpTo = last;
     }
 
     private void put(Recorded recorded) {

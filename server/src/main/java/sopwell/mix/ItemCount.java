@@ -10,4 +10,10 @@ import sopwell.menu.LocalText;
  * @param cents what they were sold for, before tax
  */
 public record ItemCount(
-        String item, LocalText name, String size, LocalText sizeName, int pieces, long cents) {}
+        String item, LocalText name, String size, LocalText sizeName, int pieces, long cents) {
+    /** Both counted together. */
+    ItemCount plus(ItemCount more) {
+        return new ItemCount(
+                item, name, size, sizeName, pieces + more.pieces, Math.addExact(cents, more.cents));
+    }
+}

@@ -43,6 +43,31 @@ public record MixTable(
     /** So many pieces made one way. */
     public record WayCount(Way way, int pieces) {}
 
+    /** The share of one cell. */
+    public Share share(int row, int column) {
+        return new Share(pieces.get(row).get(column), total());
+    }
+
+    /** The share of a way of the first group. */
+    public Share rowShare(int row) {
+        return new Share(rowTotal(row), total());
+    }
+
+    /** The share of a way of the second group. */
+    public Share columnShare(int column) {
+        return new Share(columnTotal(column), total());
+    }
+
+    /** All pieces of a row. */
+    public int rowTotal(int row) {
+        return pieces.get(row).stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /** All pieces of a column. */
+    public int columnTotal(int column) {
+        return pieces.stream().mapToInt(row -> row.get(column)).sum();
+    }
+
     /** All pieces of the table. */
     public int total() {
         return pieces.stream().flatMap(List::stream).mapToInt(Integer::intValue).sum();

@@ -57,6 +57,11 @@ public record Order(
         return takenAtMs < placedAtMs;
     }
 
+    /** Whether it is a meal of one of the stand's own people. */
+    public boolean isStaffMeal() {
+        return !discount.isNone() && discount.kind() == Discount.Kind.STAFF_MEAL;
+    }
+
     /** Whether the guest still waits for it. */
     public boolean isOpen() {
         return !isVoid() && !isHanded();

@@ -15,13 +15,15 @@ import sopwell.Check;
 
 /**
  * The folder that holds everything a stand keeps: {@code stand.json}, {@code menu.json}, {@code
- * log.sqlite}, and {@code sopwell.lock}, which one server at a time holds. Not thread-safe: for the
- * thread that starts and stops the server.
+ * log.sqlite}, {@code tallies.sqlite} that can be made again from the log, and {@code
+ * sopwell.lock}, which one server at a time holds. Not thread-safe: for the thread that starts and
+ * stops the server.
  */
 public final class DataFolder implements AutoCloseable {
     private static final String STAND = "stand.json";
     private static final String MENU = "menu.json";
     private static final String LOG = "log.sqlite";
+    private static final String TALLIES = "tallies.sqlite";
     private static final String LOCK = "sopwell.lock";
 
     private final Path folder;
@@ -101,6 +103,11 @@ public final class DataFolder implements AutoCloseable {
         SqliteLog log = new SqliteLog(folder.resolve(LOG), stand, options);
         logIsOpen = true;
         return log;
+    }
+
+    /** The kept tallies of a stand's past days, which can be made again from its log. */
+    public TallyFile openTallies(String stand) {
+        return new TallyFile(folder.resolve(TALLIES), stand);
     }
 
     /** Lets others use the folder; close the log first. */

@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static sopwell.desk.Script.reason;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.Script;
 import sopwell.kitchen.Part;
 import sopwell.menu.Menu;
-import sopwell.mix.DayMix;
+import sopwell.mix.DayTally;
 import sopwell.mix.DayWaits;
+import sopwell.mix.Mix;
+import sopwell.mix.Names;
+import sopwell.mix.Period;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.OrderEvent.OrderTold;
 import sopwell.storage.MenuReader;
@@ -35,7 +39,7 @@ class ToldTest {
         assertEquals(script.menu().revision(), order.menuRevision(), "made by the menu of today");
         assertEquals(dearer.revision(), order.toldMenu());
         assertTrue(order.isAtToldPrice());
-        assertEquals(1, mix().toldPrices());
+        assertEquals(1, mix().counts().toldPrices());
     }
 
     @Test
@@ -51,7 +55,7 @@ class ToldTest {
         script.allUp(order);
         DayWaits waits = DayWaits.of(script.stand().orders(), script.stand().kitchen(), 360);
         assertEquals(8 * 60.0, waits.toUp().medianSeconds());
-        assertEquals(1, mix().takenBefore());
+        assertEquals(1, mix().counts().takenBefore());
     }
 
     @Test
@@ -125,12 +129,17 @@ class ToldTest {
         return script.stand().orders().all().iterator().next();
     }
 
-    private DayMix mix() {
-        return DayMix.of(
-                script.stand().orders().date().orElseThrow(),
-                script.stand().orders(),
-                script.menu(),
-                script.stand()::menuOf);
+    private Mix mix() {
+        LocalDate date = script.stand().orders().date().orElseThrow();
+        return Mix.of(
+                Period.day(date),
+                List.of(
+                        DayTally.of(
+                                date,
+                                script.stand().orders(),
+                                script.stand().settings().zone(),
+                                script.stand()::menuOf)),
+                new Names(List.of(script.menu())));
     }
 
     private Menu edited(String from, String to) {

@@ -18,8 +18,8 @@ import sopwell.desk.TroubledLog;
 import sopwell.desk.TroubledLog.Trouble;
 import sopwell.log.LogFault;
 import sopwell.menu.Station;
-import sopwell.mix.DayMix;
 import sopwell.orders.StandSettings;
+import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.SteppedScreens;
 import sopwell.web.live.SteppedScreens.Looker;
@@ -240,16 +240,9 @@ final class DaySim {
     }
 
     private void mix(Stand shown) {
-        shown.orders()
-                .date()
-                .ifPresent(
-                        date ->
-                                validator.check(
-                                        DayMix.of(
-                                                date,
-                                                shown.orders(),
-                                                shown.menu(),
-                                                shown::menuOf)));
+        if (shown.orders().date().isPresent()) {
+            validator.check(DayFigures.of(shown).mix());
+        }
     }
 
     private void end() {

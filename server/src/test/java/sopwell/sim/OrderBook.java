@@ -54,6 +54,11 @@ final class OrderBook {
             return !voided.isEmpty();
         }
 
+        boolean isStaffMeal() {
+            boolean less = discount.cents() > 0 || discount.milliPercent() > 0;
+            return less && discount.kind() == sopwell.money.Discount.Kind.STAFF_MEAL;
+        }
+
         boolean handedOver() {
             return handed;
         }

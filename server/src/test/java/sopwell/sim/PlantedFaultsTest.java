@@ -23,13 +23,13 @@ import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.log.Event;
 import sopwell.log.Recorded;
-import sopwell.mix.DayMix;
 import sopwell.money.Totals;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.StandSettings;
 import sopwell.till.TillEvent;
+import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.SteppedScreens;
 import sopwell.web.live.SteppedScreens.Looker;
@@ -241,16 +241,9 @@ class PlantedFaultsTest {
         Validator validator = fed(books);
         Stand stand = stand(applied);
         validator.check(stand);
-        stand.orders()
-                .date()
-                .ifPresent(
-                        date ->
-                                validator.check(
-                                        DayMix.of(
-                                                date,
-                                                stand.orders(),
-                                                stand.menu(),
-                                                stand::menuOf)));
+        if (stand.orders().date().isPresent()) {
+            validator.check(DayFigures.of(stand).mix());
+        }
         return validator;
     }
 

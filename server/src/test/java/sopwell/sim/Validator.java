@@ -9,8 +9,8 @@ import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.log.Recorded;
 import sopwell.menu.MenuEvent;
-import sopwell.mix.DayMix;
 import sopwell.mix.ItemCount;
+import sopwell.mix.Mix;
 import sopwell.orders.OrderLine;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.StandSettings;
@@ -111,14 +111,19 @@ final class Validator {
     }
 
     /** Compares the day's mix with the books. */
-    void check(DayMix mix) {
+    void check(Mix mix) {
         Map<String, Long> pieces = new HashMap<>();
         Map<String, Long> cents = new HashMap<>();
         long subtotal = 0;
         int voids = 0;
+        int meals = 0;
         for (TrueOrder order : orders.all()) {
             if (order.isVoid()) {
                 voids++;
+                continue;
+            }
+            if (order.isStaffMeal()) {
+                meals++;
                 continue;
             }
             subtotal += order.totals.subtotalCents();
@@ -136,9 +141,12 @@ final class Validator {
         }
         complaints.same(pieces, foundPieces, Invariant.MIX, "what was sold", "");
         complaints.same(cents, foundCents, Invariant.MIX, "what it was sold for", "");
-        complaints.same(subtotal, mix.subtotalCents(), Invariant.MIX, "sales before tax", "");
-        complaints.same(voids, mix.voids(), Invariant.MIX, "void orders", "");
-        complaints.same(orders.all().size() - voids, mix.orders(), Invariant.MIX, "orders", "");
+        complaints.same(
+                subtotal, mix.counts().subtotalCents(), Invariant.MIX, "sales before tax", "");
+        complaints.same(voids, mix.counts().voids(), Invariant.MIX, "void orders", "");
+        complaints.same(meals, mix.counts().staffOrders(), Invariant.MIX, "staff meals", "");
+        int sold = orders.all().size() - voids - meals;
+        complaints.same(sold, mix.counts().orders(), Invariant.MIX, "orders", "");
     }
 
     /** Compares two stands that must be the same in everything. */

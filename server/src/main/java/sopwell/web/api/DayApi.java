@@ -13,13 +13,15 @@ import sopwell.desk.Stand;
 import sopwell.log.Recorded;
 import sopwell.menu.Lang;
 import sopwell.mix.DayExceptions;
-import sopwell.mix.DayMix;
+import sopwell.mix.DayTally;
 import sopwell.mix.DayWaits;
 import sopwell.mix.ItemCount;
+import sopwell.mix.Mix;
 import sopwell.mix.MixTable;
 import sopwell.mix.WaitSummary;
 import sopwell.orders.OrderEvent.DayClosed;
 import sopwell.orders.OrderEvent.DayOpened;
+import sopwell.web.DayFigures;
 import sopwell.web.Languages;
 import sopwell.web.Problem;
 import sopwell.web.ProblemKind;
@@ -60,7 +62,7 @@ final class DayApi {
         return ask(
                 exchange,
                 text,
-                Counted::of,
+                DayFigures::of,
                 counted -> Reply.json(200, json -> mix(json, counted, lang)));
     }
 
@@ -72,19 +74,6 @@ final class DayApi {
                         DayWaits.of(
                                 stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
                 waits -> Reply.json(200, json -> waits(json, waits)));
-    }
-
-    /** What a day sold, and what did not go straight. */
-    private record Counted(DayMix mix, DayExceptions exceptions) {
-        static Counted of(Stand stand) {
-            return new Counted(
-                    DayMix.of(
-                            stand.orders().date().orElseThrow(),
-                            stand.orders(),
-                            stand.menu(),
-                            stand::menuOf),
-                    DayExceptions.of(stand.orders(), stand.kitchen()));
-        }
     }
 
     /** Answers a question about the day that the path names. */
@@ -116,16 +105,19 @@ final class DayApi {
         return Problem.of(ProblemKind.NO_SUCH_DAY, text, named);
     }
 
-    private static void mix(JsonGenerator json, Counted counted, Lang lang) throws IOException {
-        DayMix mix = counted.mix();
+    private static void mix(JsonGenerator json, DayFigures counted, Lang lang) throws IOException {
+        Mix mix = counted.mix();
+        DayTally.Counts counts = mix.counts();
         json.writeStartObject();
-        json.writeStringField("date", mix.date().toString());
-        json.writeNumberField("orders", mix.orders());
-        json.writeNumberField("voids", mix.voids());
+        json.writeStringField("date", mix.period().from().toString());
+        json.writeNumberField("orders", counts.orders());
+        json.writeNumberField("voids", counts.voids());
         json.writeNumberField("pieces", mix.pieces());
-        json.writeNumberField("takenBefore", mix.takenBefore());
-        json.writeNumberField("toldPrices", mix.toldPrices());
-        json.writeNumberField("subtotalCents", mix.subtotalCents());
+        json.writeNumberField("staffOrders", counts.staffOrders());
+        json.writeNumberField("staffPieces", mix.staffPieces());
+        json.writeNumberField("takenBefore", counts.takenBefore());
+        json.writeNumberField("toldPrices", counts.toldPrices());
+        json.writeNumberField("subtotalCents", counts.subtotalCents());
         json.writeArrayFieldStart("items");
         for (ItemCount item : mix.items()) {
             json.writeStartObject();

@@ -1,14 +1,30 @@
 package sopwell.web.pages;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import sopwell.Limits;
+import sopwell.mix.Against;
+import sopwell.mix.HalfHours;
 import sopwell.mix.ItemCount;
+import sopwell.mix.Mix;
 import sopwell.mix.MixTable;
+import sopwell.mix.Share;
+import sopwell.mix.ShareChart;
 import sopwell.mix.WaitSummary;
 import sopwell.web.T;
 
-/** A day's mix in one language. Immutable. */
-public record MixView(T t, MixPageData data) {
+/**
+ * What was sold, in one language. Immutable.
+ *
+ * @param against the same weekdays before, for a single day that has any
+ * @param each every day by itself, oldest first, when several were asked for
+ */
+public record MixView(T t, Mix mix, Optional<Against> against, Optional<List<Mix>> each) {
     /** From what share of a table's pieces on a cell is set heavy, in percent. */
     private static final int HEAVY_PERCENT = 15;
+
+    private static final Share UNKNOWN = new Share(0, 0);
 
     /** What a table shows. */
     public String title(MixTable table) {
@@ -31,14 +47,86 @@ public record MixView(T t, MixPageData data) {
         return pieces * 100 >= table.total() * HEAVY_PERCENT ? "heavy" : "";
     }
 
-    /** All pieces of a row. */
-    public int rowTotal(MixTable table, int row) {
-        return table.pieces().get(row).stream().mapToInt(Integer::intValue).sum();
+    /** A share in whole percent, or a dash of nothing. */
+    public String share(Share share) {
+        return share.isKnown() ? percent(share.value()) : "–";
     }
 
-    /** All pieces of a column. */
-    public int columnTotal(MixTable table, int column) {
-        return table.pieces().stream().mapToInt(row -> row.get(column)).sum();
+    /** Between which shares the true one lies, as far as so few pieces can tell. */
+    public String range(Share share) {
+        return share.isKnown()
+                ? t.of("mix.range", Math.round(share.low() * 100), Math.round(share.high() * 100))
+                : "";
+    }
+
+    /** What the share was on the last such weekdays, or nothing when that is not known. */
+    public String before(Share then) {
+        return then.isKnown() ? t.of("mix.then", percent(then.value())) : "";
+    }
+
+    /** The share of a row on the last such weekdays. */
+    public Share rowBefore(MixTable table, int row) {
+        return against.map(a -> a.rowShare(table.item(), table.rows().get(row))).orElse(UNKNOWN);
+    }
+
+    /** The share of a column on the last such weekdays. */
+    public Share columnBefore(MixTable table, int column) {
+        return against.map(a -> a.columnShare(table.item(), table.columns().get(column)))
+                .orElse(UNKNOWN);
+    }
+
+    /** The share of a way beside the table on the last such weekdays. */
+    public Share besideBefore(MixTable table, MixTable.Way way) {
+        return against.map(a -> a.besideShare(table.item(), way)).orElse(UNKNOWN);
+    }
+
+    /** What has really moved, a sentence each. */
+    public List<String> moved() {
+        return against.map(Against::moved).orElse(List.of()).stream().map(this::sentence).toList();
+    }
+
+    /** With which days the day is compared. */
+    public String comparedWith() {
+        return against.map(
+                        a ->
+                                t.of(
+                                        "mix.compared",
+                                        a.lastFour().days(),
+                                        weekdays(mix.period().from())))
+                .orElse("");
+    }
+
+    /** The newest days by themselves, the newest first; the others are counted. */
+    public List<Mix> daysShown() {
+        List<Mix> days = each.orElse(List.of());
+        List<Mix> newest =
+                days.subList(Math.max(0, days.size() - Limits.MIX_DAYS_SHOWN_MAX), days.size());
+        return newest.stream()
+                .sorted((a, b) -> b.period().from().compareTo(a.period().from()))
+                .toList();
+    }
+
+    /** How many earlier days are not listed by themselves. */
+    public int daysLeft() {
+        return each.orElse(List.of()).size() - daysShown().size();
+    }
+
+    /** Which days are shown, and which part of them. */
+    public String period() {
+        String days =
+                mix.period().isOneDay()
+                        ? t.date(mix.period().from())
+                        : t.of(
+                                "mix.from-to",
+                                t.date(mix.period().from()),
+                                t.date(mix.period().to()));
+        return mix.period().isWholeDays()
+                ? days
+                : t.of(
+                        "mix.part",
+                        days,
+                        time(mix.period().beginHalfHour()),
+                        time(mix.period().endHalfHour()));
     }
 
     /** A wait, or a dash when none was measured. */
@@ -50,5 +138,29 @@ public record MixView(T t, MixPageData data) {
     public String item(ItemCount item) {
         String size = t.local(item.sizeName());
         return size.isEmpty() ? t.local(item.name()) : t.local(item.name()) + ", " + size;
+    }
+
+    private String sentence(Against.Moved moved) {
+        boolean up = moved.verdict() == ShareChart.Verdict.UP;
+        return t.of(
+                up ? "mix.moved.up" : "mix.moved.down",
+                t.local(moved.item()),
+                t.local(moved.way()),
+                percent(moved.now().value()),
+                percent(moved.before()),
+                moved.days(),
+                weekdays(mix.period().from()));
+    }
+
+    private String weekdays(LocalDate date) {
+        return t.get("weekdays." + date.getDayOfWeek().getValue());
+    }
+
+    private static String time(int halfHour) {
+        return HalfHours.begins(halfHour).toString();
+    }
+
+    private static String percent(double share) {
+        return Math.round(share * 100) + " %";
     }
 }

@@ -11,6 +11,8 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
+import sopwell.web.DayFigures;
+import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
 
@@ -21,7 +23,8 @@ import sopwell.web.live.Frame;
  *     digits as the frames that follow it; empty for a name that is no board
  * @param parser reads calls by the menu in force; null before the first menu
  * @param parserOf reads calls by the menu of a revision; empty for one never in force here
- * @param days the mix of any date ({@link MixPageData#of}), empty when no day was opened on it
+ * @param days the mix of any date ({@link DayFigures#of}), empty when no day was opened on it
+ * @param tallies what was sold on any days
  * @param reports the money of any date, empty when no day was opened on it
  * @param keys makes idempotency keys for forms; each call gives another one
  */
@@ -36,6 +39,7 @@ public record PageContext(
         Function<String, CompletableFuture<Optional<Frame>>> boards,
         Supplier<CallParser> parser,
         Function<String, Optional<CallParser>> parserOf,
-        Function<LocalDate, CompletableFuture<Optional<MixPageData>>> days,
+        Function<LocalDate, CompletableFuture<Optional<DayFigures>>> days,
+        Tallies tallies,
         Function<LocalDate, CompletableFuture<Optional<DayReport>>> reports,
         Supplier<String> keys) {}

@@ -11,6 +11,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,14 +22,17 @@ import java.util.stream.Collectors;
 import sopwell.call.CallParser;
 import sopwell.counter.CallViews;
 import sopwell.desk.Answer;
+import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
+import sopwell.desk.MemoryShelf;
 import sopwell.desk.Replay;
 import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
+import sopwell.mix.Names;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.StandSettings;
@@ -36,7 +40,9 @@ import sopwell.storage.MemoryLog;
 import sopwell.storage.MenuReader;
 import sopwell.storage.StandFile;
 import sopwell.till.DayReport;
+import sopwell.web.DayFigures;
 import sopwell.web.Server;
+import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
@@ -78,7 +84,12 @@ public final class PageStand implements AutoCloseable {
                                         .filter(p -> p.menu().revision().equals(revision)),
                         date ->
                                 CompletableFuture.completedFuture(
-                                        Replay.day(log, settings, date).map(MixPageData::of)),
+                                        Replay.day(log, settings, date).map(DayFigures::of)),
+                        new Tallies(
+                                follower,
+                                new DayBook(log, settings, new MemoryShelf()),
+                                settings,
+                                () -> new Names(List.of(menu()))),
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(PageStand::report)),

@@ -1,0 +1,42 @@
+package sopwell.mix;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import sopwell.Check;
+
+/**
+ * The half hours of a business day by the stand's own clock: 0 is midnight to half past on the
+ * day's date, 21 is half past ten in the morning, 48 is the midnight after. When the clock is put
+ * back, two half hours share a number; when it is put forward, one has nothing in it. Stateless.
+ */
+public final class HalfHours {
+    /** The end of the last half hour that any part of a day may reach: the next day's noon. */
+    public static final int END_MAX = 72;
+
+    private static final int MINUTES = 30;
+    private static final int IN_A_DAY = 48;
+
+    private HalfHours() {}
+
+    /** The half hour that an instant falls into, seen from a business day's date; 0 or more. */
+    public static int of(LocalDate date, ZoneId zone, long atMs) {
+        long minutes =
+                ChronoUnit.MINUTES.between(
+                        date.atStartOfDay(),
+                        Instant.ofEpochMilli(atMs).atZone(zone).toLocalDateTime());
+        return (int) Math.max(0, Math.min(END_MAX - 1L, Math.floorDiv(minutes, MINUTES)));
+    }
+
+    /**
+     * When a half hour begins, by the clock.
+     *
+     * @param halfHour 0 to {@link #END_MAX}
+     */
+    public static LocalTime begins(int halfHour) {
+        Check.that(halfHour >= 0 && halfHour <= END_MAX, "a half hour of a business day");
+        return LocalTime.MIDNIGHT.plusMinutes((long) (halfHour % IN_A_DAY) * MINUTES);
+    }
+}

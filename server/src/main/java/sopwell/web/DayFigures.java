@@ -1,0 +1,42 @@
+package sopwell.web;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import sopwell.desk.Stand;
+import sopwell.menu.Menu;
+import sopwell.mix.DayExceptions;
+import sopwell.mix.DayTally;
+import sopwell.mix.DayWaits;
+import sopwell.mix.Mix;
+import sopwell.mix.Names;
+import sopwell.mix.Period;
+import sopwell.orders.Order;
+
+/**
+ * What is known of one day: what sold, how long it took, and what did not go straight. Immutable.
+ *
+ * @param tally what the mix was made from
+ */
+public record DayFigures(DayTally tally, Mix mix, DayWaits waits, DayExceptions exceptions) {
+    /** Counts what happened on a stand's newest day, which must have been opened. */
+    public static DayFigures of(Stand stand) {
+        LocalDate date = stand.orders().date().orElseThrow();
+        DayTally tally = DayTally.of(date, stand.orders(), stand.settings().zone(), stand::menuOf);
+        return new DayFigures(
+                tally,
+                Mix.of(Period.day(date), List.of(tally), names(stand)),
+                DayWaits.of(stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
+                DayExceptions.of(stand.orders(), stand.kitchen()));
+    }
+
+    /** The menu in force, then the others that the day's orders name. */
+    private static Names names(Stand stand) {
+        Stream<Menu> ordered =
+                stand.orders().all().stream()
+                        .map(Order::menuRevision)
+                        .distinct()
+                        .map(stand::menuOf);
+        return new Names(Stream.concat(Stream.of(stand.menu()), ordered).distinct().toList());
+    }
+}

@@ -1,0 +1,61 @@
+package sopwell.web;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
+import sopwell.desk.DayBook;
+import sopwell.desk.Follower;
+import sopwell.desk.Stand;
+import sopwell.mix.DayTally;
+import sopwell.mix.Names;
+import sopwell.orders.StandSettings;
+
+/**
+ * The tallies of any days, the newest as it stands now. Thread-safe.
+ *
+ * @param names what things that were sold are called
+ */
+public record Tallies(
+        Follower follower, DayBook book, StandSettings settings, Supplier<Names> names) {
+    /** The tallies of the business days between two dates, both included, oldest first. */
+    public CompletableFuture<List<DayTally>> between(LocalDate from, LocalDate to) {
+        return follower.ask(this::newest)
+                .thenApplyAsync(
+                        newest -> {
+                            List<DayTally> days = new ArrayList<>(book.days(from, to));
+                            newest.filter(day -> !day.date().isBefore(from))
+                                    .filter(day -> !day.date().isAfter(to))
+                                    .ifPresent(days::add);
+                            return days;
+                        });
+    }
+
+    /** The tallies of single dates, oldest first; dates without a business day are left out. */
+    public CompletableFuture<List<DayTally>> of(List<LocalDate> dates) {
+        return follower.ask(this::newest)
+                .thenApplyAsync(
+                        newest -> {
+                            List<DayTally> days = new ArrayList<>();
+                            dates.stream()
+                                    .sorted()
+                                    .forEach(date -> book.day(date).ifPresent(days::add));
+                            newest.filter(day -> dates.contains(day.date())).ifPresent(days::add);
+                            return days;
+                        });
+    }
+
+    /** The first and the last date with a business day. */
+    public CompletableFuture<Optional<LocalDate>> first() {
+        return follower.ask(stand -> stand.orders().date())
+                .thenApplyAsync(newest -> book.first().or(() -> newest));
+    }
+
+    private Optional<DayTally> newest(Stand stand) {
+        return stand.orders()
+                .date()
+                .map(date -> DayTally.of(date, stand.orders(), settings.zone(), stand::menuOf));
+    }
+}

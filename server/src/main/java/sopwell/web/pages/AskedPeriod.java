@@ -1,0 +1,123 @@
+package sopwell.web.pages;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import sopwell.Limits;
+import sopwell.mix.HalfHours;
+import sopwell.mix.Period;
+import sopwell.web.T;
+
+/**
+ * The days and the part of each that an address asks for, or why they can't be. Immutable.
+ *
+ * @param period what was asked, empty when the sentence says why not
+ * @param weekday only these days of the period, or all
+ * @param sentence empty when it can be looked up
+ */
+record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String sentence) {
+    private static final int MINUTES = 30;
+
+    /**
+     * Reads {@code from}, {@code to}, {@code weekday} (1 is Monday), {@code begin}, {@code end}.
+     */
+    static AskedPeriod of(Ask ask, LocalDate today) {
+        try {
+            LocalDate from = date(ask, "from", today);
+            LocalDate to = date(ask, "to", today);
+            int begin = halfHour(ask, "begin", 0);
+            int end = halfHour(ask, "end", HalfHours.END_MAX);
+            Optional<DayOfWeek> weekday = weekday(ask);
+            if (to.isBefore(from)) {
+                throw new Unclear("mix.reversed", t(ask).date(from), t(ask).date(to));
+            }
+            if (from.isAfter(today)) {
+                throw new Unclear("mix.future", t(ask).date(from));
+            }
+            if (ChronoUnit.DAYS.between(from, to) >= Limits.MIX_DAYS_MAX) {
+                throw new Unclear("mix.too-long", Limits.MIX_DAYS_MAX);
+            }
+            if (end <= begin) {
+                throw new Unclear("mix.part-reversed", ask.in("begin"), ask.in("end"));
+            }
+            return new AskedPeriod(Optional.of(new Period(from, to, begin, end)), weekday, "");
+        } catch (Unclear unclear) {
+            return new AskedPeriod(
+                    Optional.empty(), Optional.empty(), t(ask).of(unclear.key, unclear.args));
+        }
+    }
+
+    /** Whether a date counts. */
+    boolean holds(LocalDate date) {
+        return weekday.isEmpty() || weekday.get() == date.getDayOfWeek();
+    }
+
+    /** The part of the day that an address asks for, of one date; the whole day when unclear. */
+    static Period partOf(Ask ask, LocalDate date) {
+        try {
+            int begin = halfHour(ask, "begin", 0);
+            int end = halfHour(ask, "end", HalfHours.END_MAX);
+            return end > begin ? new Period(date, date, begin, end) : Period.day(date);
+        } catch (Unclear unclear) {
+            return Period.day(date);
+        }
+    }
+
+    private static LocalDate date(Ask ask, String name, LocalDate otherwise) throws Unclear {
+        String written = ask.in(name).strip();
+        if (written.isEmpty()) {
+            return otherwise;
+        }
+        try {
+            return LocalDate.parse(written);
+        } catch (DateTimeParseException wrong) {
+            throw new Unclear("mix.not-date", written, otherwise);
+        }
+    }
+
+    /** The end of a day is written as midnight, which is also where it begins. */
+    private static int halfHour(Ask ask, String name, int otherwise) throws Unclear {
+        String written = ask.in(name).strip();
+        if (written.isEmpty()) {
+            return otherwise;
+        }
+        try {
+            LocalTime time = LocalTime.parse(written);
+            int halfHour = (time.getHour() * 60 + time.getMinute()) / MINUTES;
+            boolean endsTheDay = halfHour == 0 && otherwise == HalfHours.END_MAX;
+            return endsTheDay ? HalfHours.END_MAX : halfHour;
+        } catch (DateTimeParseException wrong) {
+            throw new Unclear("mix.not-time", written);
+        }
+    }
+
+    private static Optional<DayOfWeek> weekday(Ask ask) throws Unclear {
+        String written = ask.in("weekday").strip();
+        if (written.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!written.matches("[1-7]")) {
+            throw new Unclear("mix.not-weekday", written);
+        }
+        return Optional.of(DayOfWeek.of(Integer.parseInt(written)));
+    }
+
+    private static T t(Ask ask) {
+        return ask.screen().t();
+    }
+
+    private static final class Unclear extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final String key;
+        private final transient Object[] args;
+
+        Unclear(String key, Object... args) {
+            super(key);
+            this.key = key;
+            this.args = args;
+        }
+    }
+}

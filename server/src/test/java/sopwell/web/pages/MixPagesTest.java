@@ -1,0 +1,128 @@
+package sopwell.web.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sopwell.desk.StandCommand;
+import sopwell.orders.OrderCommand;
+
+/** The mix of a day beside others, of several days, and of parts of them. */
+class MixPagesTest {
+    private static final long WEEK_SECONDS = 7L * 24 * 3_600;
+    private PageStand stand;
+
+    @BeforeEach
+    void open() throws Exception {
+        stand = new PageStand();
+    }
+
+    @AfterEach
+    void close() {
+        stand.close();
+    }
+
+    /** Fridays, at noon by the stand's clock: five with two dipped in ten, then eight in ten. */
+    private void fridays() {
+        for (int week = 0; week < 5; week++) {
+            stand.place("20 beef dipped hot, 80 beef dry sweet", "");
+            cut();
+        }
+        stand.place("80 beef dipped hot, 20 beef dry sweet", "");
+    }
+
+    private void cut() {
+        stand.later(20 * 3_600);
+        stand.ask(new StandCommand.ForOrders(new OrderCommand.CutDay()));
+        stand.later(WEEK_SECONDS - 20 * 3_600);
+    }
+
+    @Test
+    void aDaySaysWhatHasMovedAgainstTheSameWeekdays() {
+        fridays();
+        String page = flat(stand.get("/mix/today").body());
+        assertTrue(
+                page.contains(
+                        "beef, dipped: 80 %, up from 20 % on the 5 Fridays before. That is more"
+                                + " than chance."),
+                page);
+        assertTrue(page.contains("beef, dry: 20 %, down from 80 %"), page);
+        assertTrue(page.contains("before 20 %"), page);
+        assertTrue(page.contains("share of the last 4 Fridays"), page);
+        assertTrue(page.contains("71–87 %"), "Wilson of 80 in 100: " + page);
+        String spanish = flat(stand.get("/mix/today?lang=es").body());
+        assertTrue(
+                spanish.contains("res, bañado: 80 %; antes, los 5 viernes anteriores, 20 %."),
+                spanish);
+    }
+
+    @Test
+    void severalDaysAddUpAndLeadToEach() {
+        fridays();
+        String page = flat(stand.get("/mix?from=2026-11-27&to=2027-01-01").body());
+        assertTrue(page.contains("6 days with orders"), page);
+        assertTrue(page.contains("<dd>600</dd>"), page);
+        assertTrue(page.contains("href=\"/mix/2026-12-04\""), page);
+        String few = flat(stand.get("/mix?from=2026-11-27&to=2026-12-10&weekday=5").body());
+        assertTrue(few.contains("<dd>200</dd>"), few);
+        String none = flat(stand.get("/mix?from=2026-11-27&to=2027-01-01&weekday=1").body());
+        assertTrue(none.contains("On none of these days"), none);
+    }
+
+    @Test
+    void aPartOfTheDayIsCountedAlone() {
+        fridays();
+        String noon = stand.get("/mix?from=2026-11-27&to=2027-01-01&begin=12:00&end=12:30").body();
+        assertTrue(flat(noon).contains("<dd>600</dd>"), noon);
+        String night = stand.get("/mix?from=2026-11-27&to=2027-01-01&begin=20:00&end=00:00").body();
+        assertTrue(flat(night).contains("On none of these days"), night);
+        assertTrue(
+                flat(stand.get("/mix/today?begin=12:00&end=12:30").body())
+                        .contains("<dd>100</dd>"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "from=2026-11-27&to=2026-11-20 | end before they begin",
+                "from=2030-01-01&to=2030-01-02 | has not begun",
+                "from=1926-11-27&to=2026-11-27 | more than 3660 days",
+                "from=yesterday&to=2026-11-27 | “yesterday” is not a date",
+                "from=2026-11-27&to=2026-11-27&begin=14:00&end=11:00 | ends before it begins",
+                "from=2026-11-27&to=2026-11-27&begin=noon | “noon” is not a time",
+                "from=2026-11-27&to=2026-11-27&weekday=9 | “9” is not a weekday"
+            })
+    void whatCannotBeAskedIsSaidAndCanBeMended(String query, String sentence) {
+        HttpResponse<String> page = stand.get("/mix?" + query);
+        assertEquals(422, page.statusCode());
+        assertTrue(flat(page.body()).contains(sentence), page.body());
+        assertTrue(page.body().contains("name=\"from\""), "the form is there to mend it");
+    }
+
+    @Test
+    void aStandThatNeverSoldSaysSo() {
+        assertTrue(flat(stand.get("/mix/today").body()).contains("Nothing was sold yet."));
+        assertTrue(
+                flat(stand.get("/mix?from=2026-11-01&to=2026-11-27").body())
+                        .contains("On none of these days"));
+    }
+
+    @Test
+    void aFirstFridayIsComparedWithNothing() {
+        stand.place("beef dipped", "");
+        String page = flat(stand.get("/mix/today").body());
+        assertFalse(page.contains("more than chance"), page);
+        assertFalse(page.contains("“Before”"), page);
+    }
+
+    private static String flat(String html) {
+        return html.replaceAll("\\s+", " ");
+    }
+}

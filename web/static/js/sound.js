@@ -1,8 +1,13 @@
-// One soft sound for what must be read: a change or an answer on a board, a question at the
-// counter. A page may sound only after somebody has touched it; until then it is silent.
+// One soft sound for what must be read, a change or an answer on a board or a question at the
+// counter, and a lower one for new rows, never two at once. A page may sound only after somebody
+// has touched it; until then, and on a screen that was set to be silent, it is silent.
+const CHANGE_HERTZ = 660;
+const ROW_HERTZ = 440;
+
 const board = document.querySelector('[data-board]');
 let context = null;
 let known = marks();
+let shown = rows();
 
 for (const touch of ['pointerdown', 'keydown']) {
   addEventListener(touch, () => {
@@ -18,14 +23,24 @@ function marks() {
   return new Set(query ? [...found, query.dataset.query] : found);
 }
 
-function chime() {
-  if (!context || context.state !== 'running') {
+// New rows sound at the stations that make them; elsewhere they come all day.
+function rows() {
+  const found = board.classList.contains('station') ? board.querySelectorAll('.row[data-row]') : [];
+  return new Set(Array.from(found, (row) => row.dataset.row));
+}
+
+function isNew(now, before) {
+  return Array.from(now).some((mark) => !before.has(mark));
+}
+
+function chime(hertz) {
+  if (document.body.dataset.sound === 'off' || !context || context.state !== 'running') {
     return;
   }
   const at = context.currentTime;
   const tone = context.createOscillator();
   const loud = context.createGain();
-  tone.frequency.value = 660;
+  tone.frequency.value = hertz;
   loud.gain.setValueAtTime(0.0001, at);
   loud.gain.exponentialRampToValueAtTime(0.12, at + 0.02);
   loud.gain.exponentialRampToValueAtTime(0.0001, at + 0.5);
@@ -34,11 +49,19 @@ function chime() {
   tone.stop(at + 0.5);
 }
 
+function sound(hertz, counted) {
+  chime(hertz);
+  board.dataset[counted] = String(Number(board.dataset[counted] || 0) + 1);
+}
+
 board.addEventListener('board:shown', () => {
   const now = marks();
-  if (Array.from(now).some((mark) => !known.has(mark))) {
-    chime();
-    board.dataset.sounded = String(Number(board.dataset.sounded || 0) + 1);
+  const here = rows();
+  if (isNew(now, known)) {
+    sound(CHANGE_HERTZ, 'sounded');
+  } else if (isNew(here, shown)) {
+    sound(ROW_HERTZ, 'rang');
   }
   known = now;
+  shown = here;
 });

@@ -155,6 +155,13 @@ public final class Kitchen {
                 .toList();
     }
 
+    /** Whether a part goes into another one of its line, not to the guest. */
+    public boolean feedsAnother(Part part) {
+        Making making = part.making();
+        return Router.feedsAnother(
+                menu(making.menuRevision()), making.selection(), part.id().station());
+    }
+
     /** What a part waits for: what goes into it and is not up. */
     public List<Part> awaited(Part part) {
         return feeding(part).stream()

@@ -157,7 +157,19 @@ public final class Browser implements AutoCloseable {
     public void size(int width, int height) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+                Map.of(
+                        "width",
+                        width,
+                        "height",
+                        height,
+                        "screenWidth",
+                        width,
+                        "screenHeight",
+                        height,
+                        "deviceScaleFactor",
+                        1,
+                        "mobile",
+                        false));
     }
 
     /** Shows pages as someone who has asked for dark ({@code dark}) or light colours. */
@@ -258,6 +270,27 @@ public final class Browser implements AutoCloseable {
                         -1,
                         "uploadThroughput",
                         -1));
+    }
+
+    /** Has the page stand still, as a browser does with one that nobody sees, or go on again. */
+    public void frozen(boolean still) {
+        driver.executeCdpCommand(
+                "Page.setWebLifecycleState", Map.of("state", still ? "frozen" : "active"));
+    }
+
+    /** A measure of the page, such as {@code JSHeapUsedSize} in bytes, with its garbage gone. */
+    public long measured(String name) {
+        driver.executeCdpCommand("Performance.enable", Map.of());
+        driver.executeCdpCommand("HeapProfiler.collectGarbage", Map.of());
+        Object metrics =
+                driver.executeCdpCommand("Performance.getMetrics", Map.of()).get("metrics");
+        for (Object one : (List<?>) metrics) {
+            Map<?, ?> metric = (Map<?, ?>) one;
+            if (name.equals(metric.get("name"))) {
+                return ((Number) metric.get("value")).longValue();
+            }
+        }
+        throw new IllegalStateException("the browser measures no " + name);
     }
 
     /** Saves what is in the window as a PNG file, whose folder is made if need be. */

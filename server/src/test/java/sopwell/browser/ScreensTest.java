@@ -28,6 +28,7 @@ class ScreensTest {
                     "/orders",
                     "/outs",
                     "/till",
+                    "/screens",
                     "/till/today",
                     "/mix/today");
     private static final List<int[]> SIZES =

@@ -30,6 +30,7 @@ public final class PageRoutes {
         new LoadRoutes(handling).add(routes);
         new CounterRoutes(context, handling).add(routes);
         new QueryRoutes(context, handling).add(routes);
+        new ScreenRoutes(context, handling).add(routes);
         new RemakeRoutes(context, handling).add(routes);
         new PayRoutes(context, handling).add(routes);
         new TillRoutes(context, handling).add(routes);
@@ -44,7 +45,12 @@ public final class PageRoutes {
         return RefusalProblems.status(reason);
     }
 
+    /** A screen that was set up goes to its board, unless somebody asks for all screens. */
     private static Reply home(PageContext context, Ask ask) {
+        Setup setup = ask.screen().setup();
+        if (setup.isSet() && !ask.named().containsKey("all")) {
+            return PageHandling.redirect(setup.board());
+        }
         List<Station> stations =
                 Optional.ofNullable(context.follower().menu())
                         .map(Menu::stations)

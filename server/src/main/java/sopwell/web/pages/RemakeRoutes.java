@@ -33,6 +33,7 @@ final class RemakeRoutes {
         routes.get("/boards/{station}/parts/{part}/remake", handling.handler(this::row));
         routes.get("/boards/{station}/remake-last", handling.handler(this::last));
         routes.post("/boards/{station}/parts/{part}/remakes", handling.handler(this::remake));
+        routes.get("/pass/orders/{order}/remake", handling.handler(this::order));
     }
 
     private Reply row(Ask ask) throws PageHandling.Interrupted {
@@ -63,6 +64,35 @@ final class RemakeRoutes {
         return found.isEmpty()
                 ? handling.refused(Refusal.of(Reason.NOTHING_TO_BRING_BACK), ask)
                 : panel(ask, found.get());
+    }
+
+    /** What of an order on the pass can be made again, by its lines. */
+    private Reply order(Ask ask) throws PageHandling.Interrupted {
+        String id = ask.in("order");
+        List<Remakable> lines =
+                PageHandling.await(context.follower().ask(stand -> lines(stand, id)));
+        if (lines.isEmpty()) {
+            return handling.refused(Refusal.of(Reason.UNKNOWN_ORDER, id), ask);
+        }
+        List<Remakable> made = lines.stream().filter(line -> line.pieces() > 0).toList();
+        if (made.isEmpty()) {
+            return handling.refused(Refusal.of(Reason.NOT_BEGUN, lines.get(0).number()), ask);
+        }
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("t", ask.screen().t());
+        params.put("lines", made);
+        return PageHandling.html(200, context.pages().render("pass/remake", params));
+    }
+
+    /** A line's last part stands for it: what goes into that is made again with it. */
+    private static List<Remakable> lines(Stand stand, String order) {
+        List<Remakable> lines = new ArrayList<>();
+        for (Part part : stand.kitchen().parts(order)) {
+            if (!part.cancelled() && !stand.kitchen().feedsAnother(part)) {
+                of(stand, List.of(part.id())).ifPresent(lines::add);
+            }
+        }
+        return lines;
     }
 
     private Reply panel(Ask ask, Remakable what) {

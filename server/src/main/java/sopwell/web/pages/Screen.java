@@ -9,6 +9,7 @@ import sopwell.web.T;
  * @param theme {@code light}, {@code dark} or {@code auto}
  * @param distanceMetres from how far it is read, 1 to 3
  * @param paperMillimetres how wide its paper roll is, 80 or 58
+ * @param setup what was set for it on its own page
  * @param stand the stand's name
  * @param zone where the stand is, for its clock
  * @param path the page's own path, to which a change of settings returns
@@ -19,6 +20,7 @@ public record Screen(
         String theme,
         int distanceMetres,
         int paperMillimetres,
+        Setup setup,
         String stand,
         String zone,
         String path,

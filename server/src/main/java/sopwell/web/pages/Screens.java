@@ -18,9 +18,9 @@ final class Screens {
     /** As long as browsers keep a cookie: 400 days (RFC 6265bis, section 5.5). */
     private static final int KEPT_SECONDS = 400 * 24 * 60 * 60;
 
-    private static final List<String> LANGS = List.of("en", "es");
-    private static final List<String> THEMES = List.of("auto", "light", "dark");
-    private static final List<String> DISTANCES = List.of("2", "1", "3");
+    static final List<String> LANGS = List.of("en", "es");
+    static final List<String> THEMES = List.of("auto", "light", "dark");
+    static final List<String> DISTANCES = List.of("2", "1", "3");
 
     private static final List<String> PAPERS = List.of("80", "58");
 
@@ -46,10 +46,26 @@ final class Screens {
                 theme,
                 Integer.parseInt(distance),
                 Integer.parseInt(paper),
+                setup(exchange),
                 stand,
                 zone,
                 exchange.getRequestPath(),
                 assets);
+    }
+
+    private static Setup setup(HttpServerExchange exchange) {
+        Cookie cookie = exchange.getRequestCookie(Setup.COOKIE);
+        return cookie == null ? Setup.NONE : Setup.read(cookie.getValue());
+    }
+
+    /** A cookie that is kept, as a header. */
+    static String cookie(String name, String value) {
+        return name
+                + "="
+                + value
+                + "; Path=/; Max-Age="
+                + KEPT_SECONDS
+                + "; HttpOnly; SameSite=Lax";
     }
 
     private static Optional<String> setting(

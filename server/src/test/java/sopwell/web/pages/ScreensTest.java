@@ -42,7 +42,7 @@ class ScreensTest {
             assertTrue(cookie.contains("34560000"), cookie);
         }
         String page = stand.get("/pass", "Cookie", "lang=es; theme=dark; distance=3").body();
-        assertTrue(page.contains("<html lang=\"es\" data-theme=\"dark\" class=\"d3\">"), page);
+        assertTrue(page.contains("<html lang=\"es\" data-theme=\"dark\" class=\"d3\"\n"), page);
     }
 
     @Test

@@ -28,6 +28,7 @@ import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.Reason;
+import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
 import sopwell.stock.PanCommand;
 import sopwell.storage.MenuReader;
@@ -47,7 +48,8 @@ public final class Script {
                     new TaxRule(8_250),
                     360,
                     999,
-                    CashRule.USUAL);
+                    CashRule.USUAL,
+                    Safety.USUAL);
 
     private final StandSettings settings;
     private final Menu menu;

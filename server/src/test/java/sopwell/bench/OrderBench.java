@@ -46,12 +46,12 @@ public final class OrderBench {
     }
 
     private static void latency(Path folder, Times sync) throws IOException, InterruptedException {
-        try (StandProcess stand = stand(folder.resolve("latency"))) {
+        try (StandProcess stand = stand(folder.resolve("latency"), FLAGS)) {
             int port = port(stand.address());
             Times cold = FrameTimes.measure(port, PER_SECOND, 200);
             System.out.println("post to frame, 20/s, first 10 s     " + cold);
         }
-        try (StandProcess stand = stand(folder.resolve("latency-warm"))) {
+        try (StandProcess stand = stand(folder.resolve("latency-warm"), FLAGS)) {
             int port = port(stand.address());
             Load.perSecond(port, 4, 0, 5_000, OrderBench::order);
             Times warm = FrameTimes.measure(port, PER_SECOND, 400);
@@ -70,7 +70,7 @@ public final class OrderBench {
         List<Double> orders = new ArrayList<>();
         for (int round = 0; round < ROUNDS; round++) {
             noops.add(noop());
-            try (StandProcess stand = stand(folder.resolve("load-" + round))) {
+            try (StandProcess stand = stand(folder.resolve("load-" + round), FLAGS)) {
                 int port = port(stand.address());
                 orders.add(
                         Load.perSecond(
@@ -128,13 +128,13 @@ public final class OrderBench {
     }
 
     /** A stand whose numbers don't run out, since nobody hands these orders over. */
-    static StandProcess stand(Path data) throws IOException {
+    static StandProcess stand(Path data, List<String> flags) throws IOException {
         Files.createDirectories(data);
         Files.writeString(data.resolve("stand.json"), settings());
         try (var menu = OrderBench.class.getResourceAsStream("/demo/menu.json")) {
             Files.write(data.resolve("menu.json"), menu.readAllBytes());
         }
-        return StandProcess.start(data, FLAGS, List.of("--start-with", "nothing"));
+        return StandProcess.start(data, flags, List.of("--start-with", "nothing"));
     }
 
     private static String settings() throws IOException {

@@ -24,7 +24,8 @@ import sopwell.crash.StandProcess;
  * more.
  */
 public final class PushBench {
-    private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xms256m", "-Xmx1g");
+    private static final List<String> FLAGS =
+            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m");
     private static final int SCREENS = 5_000;
     private static final int EACH = 50;
     private static final int STUCK = 500;
@@ -51,7 +52,7 @@ public final class PushBench {
     public static void main(String[] args) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("sopwell-push");
         Process fan = fan();
-        try (StandProcess stand = OrderBench.stand(folder.resolve("stand"));
+        try (StandProcess stand = OrderBench.stand(folder.resolve("stand"), FLAGS);
                 Crowd crowd = new Crowd(URI.create(stand.address()).getPort());
                 Crowd rawCrowd = new Crowd(port(fan))) {
             PushBench bench = new PushBench(crowd, URI.create(stand.address()).getPort());
@@ -115,6 +116,7 @@ public final class PushBench {
                 crowd.leave(stuck);
                 stuck = stick();
             }
+            TimeUnit.SECONDS.sleep(1);
             measure(with);
             crowd.leave(stuck);
             TimeUnit.SECONDS.sleep(1);

@@ -23,7 +23,7 @@ class DaySimTest {
     private static final int FRESH = 50;
 
     /** Long enough for a rush; {@link SimMain} plays longer ones. */
-    private static final int STEPS = 60;
+    private static final int STEPS = 45;
 
     /** Nothing can happen of which no day is made; whatever is new belongs into {@link Deeds}. */
     @Test

@@ -21,7 +21,7 @@ final class Days {
                     LocalDateTime.of(2026, 12, 31, 23, 30));
 
     /** An hour is so many steps, and a rush the second third of it. */
-    private static final int HOUR_STEPS = 90;
+    private static final int HOUR_STEPS = 45;
 
     private static final int FEW_NUMBERS = 30;
     private static final long HOUR_MS = 3_600_000;

@@ -35,6 +35,7 @@ final class Deeds {
         often(1, hands::setHands);
         often(3, hands::have);
         often(2, hands::remake);
+        often(2, hands::refill);
         often(3, hands::ask);
         often(3, hands::answer);
         often(9, counter::pay);

@@ -18,6 +18,7 @@ import sopwell.kitchen.RemakeReason;
 import sopwell.kitchen.StationCommand;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
+import sopwell.stock.PanCommand;
 
 /**
  * What the hands in the kitchen and at the pass do, by what their screens show, which may be old:
@@ -83,6 +84,18 @@ final class Hands {
         return parts.isEmpty()
                 ? null
                 : kitchen(new KitchenCommand.Remake(parts, pieces, reason, ""));
+    }
+
+    /** A pan is full again, or not quite; now and then nonsense. */
+    StandCommand refill() {
+        return world.some(world.shown().menu().pans())
+                .map(
+                        pan ->
+                                (StandCommand)
+                                        new StandCommand.ForPans(
+                                                new PanCommand.Refill(
+                                                        pan.id(), 5 * world.random.nextInt(22))))
+                .orElse(null);
     }
 
     /** So many hands are on duty; now and then more than there can be. */

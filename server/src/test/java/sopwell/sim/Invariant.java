@@ -22,6 +22,8 @@ public enum Invariant {
     PLACES,
     /** What was done at the pass: calls of whole orders, bags. */
     PASS,
+    /** What is left hot is what was put in less what was made. */
+    PANS,
     /** The pass and the counter show the open orders, all of them. */
     ORDER_BOARDS,
     /** Prices, discounts, tax and totals to the cent. */

@@ -187,6 +187,10 @@ final class PartBook {
         return find(id) != null;
     }
 
+    Make make(PartId id) {
+        return find(id).make;
+    }
+
     int quantity(PartId id) {
         TruePart part = find(id);
         return part == null ? 0 : part.again == 0 ? part.make.quantity() : part.again;

@@ -28,6 +28,7 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.StandSettings;
+import sopwell.stock.PanEvent;
 import sopwell.till.TillEvent;
 import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
@@ -94,6 +95,7 @@ class PlantedFaultsTest {
         assertMissed(Invariant.QUERIES, QueryEvent.QueryAsked.class);
         assertMissed(Invariant.OUTS, OutEvent.OutMarked.class);
         assertMissed(Invariant.PASS, PassEvent.BagsCounted.class);
+        assertMissed(Invariant.PANS, PanEvent.PanRefilled.class);
     }
 
     @Test

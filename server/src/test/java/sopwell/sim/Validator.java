@@ -28,6 +28,7 @@ final class Validator {
     private final PriceBook prices;
     private final PartBook parts;
     private final PassBook pass;
+    private final PanBook pans;
     private final MoneyBook money;
     private final QueryBook queries;
     private final OutBook outs;
@@ -44,6 +45,7 @@ final class Validator {
         prices = new PriceBook(settings, orders, complaints);
         parts = new PartBook(orders, complaints);
         pass = new PassBook(orders, parts, complaints);
+        pans = new PanBook(orders, complaints);
         money = new MoneyBook(orders, complaints);
         queries = new QueryBook(complaints);
         outs = new OutBook(orders, complaints);
@@ -81,6 +83,7 @@ final class Validator {
         orders.take(recorded);
         parts.take(recorded);
         pass.take(recorded);
+        pans.take(recorded, parts);
         money.take(recorded);
         queries.take(recorded, parts);
         outs.take(recorded);
@@ -100,6 +103,7 @@ final class Validator {
         orders.check(stand);
         parts.check(stand);
         pass.check(stand);
+        pans.check(stand);
         money.check(stand);
         queries.check(stand);
         outs.check(stand);

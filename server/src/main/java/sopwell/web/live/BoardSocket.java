@@ -20,6 +20,8 @@ final class BoardSocket extends Endpoint {
     /** The subprotocol of JSON frames. */
     static final String JSON = "sopwell.json.v1";
 
+    private static final int SEND_MILLIS_SPREAD = 1_000;
+
     private final BoardHub hub;
     private final FrameWriter json;
     private final Map<Lang, FrameWriter> html;
@@ -35,7 +37,7 @@ final class BoardSocket extends Endpoint {
         session.setMaxIdleTimeout(0);
         session.setMaxTextMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
         session.setMaxBinaryMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
-        session.getAsyncRemote().setSendTimeout(Limits.SOCKET_SEND_MILLIS_MAX);
+        session.getAsyncRemote().setSendTimeout(sendMillisMax(session));
         Outlet outlet = new SocketOutlet(session);
         session.addMessageHandler(PongMessage.class, pong -> hub.heard(outlet));
         session.addMessageHandler(
@@ -60,6 +62,12 @@ final class BoardSocket extends Endpoint {
         if (text.equals("whole")) {
             hub.sendWhole(outlet);
         }
+    }
+
+    /** Screens that got stuck at one moment are not all cut off at one moment. */
+    private static long sendMillisMax(Session session) {
+        int shorter = Math.floorMod(session.getId().hashCode(), SEND_MILLIS_SPREAD);
+        return Limits.SOCKET_SEND_MILLIS_MAX - shorter;
     }
 
     private static Lang lang(Session session) {

@@ -2,8 +2,10 @@ package sopwell.boards;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import sopwell.Limits;
 import sopwell.kitchen.Cell;
@@ -15,6 +17,7 @@ import sopwell.kitchen.Part;
 import sopwell.kitchen.PartState;
 import sopwell.kitchen.Pass;
 import sopwell.kitchen.PassRules;
+import sopwell.menu.Allergens;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
 import sopwell.orders.Order;
@@ -106,7 +109,16 @@ public final class PassBoards {
                 wholeAtMs,
                 whole ? standing.callsSince(wholeAtMs) : 0,
                 standing.calledAtMs(),
-                standing.bags());
+                standing.bags(),
+                allergens(order, from.menus().apply(order.menuRevision())));
+    }
+
+    private static List<String> allergens(Order order, Menu menu) {
+        Set<String> allergens = new LinkedHashSet<>();
+        for (OrderLine line : order.lines()) {
+            allergens.addAll(Allergens.of(menu, line.selection()));
+        }
+        return List.copyOf(allergens);
     }
 
     private static PassRow.PassPart part(Kitchen kitchen, Part part, Function<String, Menu> menus) {

@@ -21,6 +21,7 @@ import sopwell.menu.LocalText;
  * @param calls how often its number was called since it is whole
  * @param calledAtMs when it was called last, or 0
  * @param bags in how many bags it is, or 0 when nobody has counted
+ * @param allergens what it contains, as the menu names it
  */
 public record PassRow(
         String order,
@@ -36,9 +37,11 @@ public record PassRow(
         long wholeAtMs,
         int calls,
         long calledAtMs,
-        int bags)
+        int bags,
+        List<String> allergens)
         implements Row {
     public PassRow {
+        allergens = List.copyOf(allergens);
         parts = List.copyOf(parts);
     }
 
@@ -89,6 +92,7 @@ public record PassRow(
                 wholeAtMs,
                 calls,
                 calledAtMs,
-                bags);
+                bags,
+                allergens);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import sopwell.Check;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.Pass;
 import sopwell.kitchen.PassEvent;
@@ -76,6 +77,8 @@ public final class Stand {
             kitchen.apply(kitchenEvent, recorded.atMs());
         } else if (event instanceof QueryEvent queryEvent) {
             kitchen.apply(queryEvent, recorded.atMs());
+        } else if (event instanceof PaceEvent paceEvent) {
+            kitchen.apply(paceEvent);
         } else if (event instanceof PassEvent passEvent) {
             pass.apply(passEvent, recorded.atMs());
         } else if (event instanceof StationEvent stationEvent) {
@@ -206,6 +209,10 @@ public final class Stand {
 
     Deciding deciding(long nowMs) {
         return new Deciding(
-                settings, menu(), nowMs, selling, lines -> WaitQuote.quote(kitchen, menu(), lines));
+                settings,
+                menu(),
+                nowMs,
+                selling,
+                lines -> WaitQuote.quote(kitchen, menu(), lines, nowMs));
     }
 }

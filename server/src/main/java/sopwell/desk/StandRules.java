@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenRules;
+import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PassRules;
 import sopwell.kitchen.QueryRules;
 import sopwell.kitchen.StationRules;
@@ -14,6 +15,7 @@ import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.orders.Decision;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.OrderEvent.OrderChanged;
 import sopwell.orders.OrderRules;
 import sopwell.orders.OutRules;
@@ -27,6 +29,26 @@ final class StandRules {
     private StandRules() {}
 
     static Decision decide(Stand stand, StandCommand command, long nowMs) {
+        return withPace(stand, decided(stand, command, nowMs));
+    }
+
+    /** What was learned goes on into a day that opens, so that the log of the day has it. */
+    private static Decision withPace(Stand stand, Decision decision) {
+        PaceEvent.PaceCarried carried = stand.kitchen().learned();
+        if (carried.isNothing()) {
+            return decision;
+        }
+        List<Event> events = new ArrayList<>();
+        for (Event event : decision.events()) {
+            events.add(event);
+            if (event instanceof DayOpened) {
+                events.add(carried);
+            }
+        }
+        return new Decision(events, decision.refusal());
+    }
+
+    private static Decision decided(Stand stand, StandCommand command, long nowMs) {
         return switch (command.kind()) {
             case ORDER -> orders(stand, ((StandCommand.ForOrders) command).command(), nowMs);
             case KITCHEN -> kitchen(stand, ((StandCommand.ForKitchen) command).command(), nowMs);

@@ -3,7 +3,6 @@ package sopwell.kitchen;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,20 +26,17 @@ import sopwell.orders.OrderLine;
  * about it unseen; a part that was begun and then taken off its order stays until it is seen.
  */
 public final class Kitchen {
-    private static final Comparator<PartId> BY_AGE =
-            Comparator.comparingInt((PartId id) -> id.order().length())
-                    .thenComparing(PartId::order)
-                    .thenComparingInt(PartId::line);
-
     private final Map<String, Map<PartId, Part>> byOrder = new HashMap<>();
     private final Map<String, TreeMap<PartId, Part>> inSight = new HashMap<>();
     private final Map<String, Deque<PartId>> lastUp = new HashMap<>();
-    private final Map<String, Long> backlogSeconds = new HashMap<>();
     private final Queries queries = new Queries();
     private final LateEdits lateEdits = new LateEdits();
     private final Hands hands = new Hands();
+    private final OpenWork open = new OpenWork();
+    private final Pace pace = new Pace(open, hands);
     private final Remakes remakes = new Remakes();
     private final Function<String, Menu> menus;
+    private long atMs;
 
     /**
      * An empty kitchen.
@@ -57,6 +53,7 @@ public final class Kitchen {
      * @param order the order as it is after the event, if the event is about one
      */
     public void apply(OrderEvent event, Optional<Order> order, long atMs) {
+        this.atMs = atMs;
         switch (event.kind()) {
             case DAY_OPENED -> {
                 leaveDay();
@@ -65,6 +62,7 @@ public final class Kitchen {
                 }
                 lateEdits.begin(((OrderEvent.DayOpened) event).date());
                 hands.begin(((OrderEvent.DayOpened) event).date());
+                pace.begin(((OrderEvent.DayOpened) event).date());
                 remakes.begin(((OrderEvent.DayOpened) event).date());
             }
             case DAY_CLOSED -> {
@@ -86,18 +84,28 @@ public final class Kitchen {
                 }
                 lateEdits.voided(late);
             }
-            case DISCOUNTED, HANDED, BROUGHT_BACK -> {}
+            case HANDED -> pace.handed(order.orElseThrow(), parts(order.orElseThrow().id()));
+            case DISCOUNTED, BROUGHT_BACK -> {}
         }
+        order.ifPresent(about -> pace.worked(menu(about.menuRevision()), atMs));
     }
 
     /** Takes in what happened at a station; never refuses. */
     public void apply(KitchenEvent event, long atMs) {
+        this.atMs = atMs;
         Part part = find(event.part()).orElse(null);
         Check.that(part != null, "an event names a part of its day");
         switch (event.kind()) {
-            case STARTED -> put(part.started(atMs));
+            case STARTED -> {
+                put(part.started(atMs));
+                open.find(part.id()).ifPresent(w -> pace.started(w, menu(part), atMs));
+            }
             case UP -> {
+                // What came back from the pass and is up again says nothing about times.
+                boolean first = !lastUp(part.id().station()).contains(part.id());
+                Optional<Work> work = open.find(part.id()).filter(w -> first);
                 put(part.up(atMs));
+                work.ifPresent(w -> pace.up(w, menu(part), atMs));
                 queries.lapse(part.id(), atMs);
                 rememberUp(part.id());
             }
@@ -118,6 +126,13 @@ public final class Kitchen {
         }
     }
 
+    /** Takes in what was learned on earlier days; never refuses. */
+    public void apply(PaceEvent event) {
+        switch (event.kind()) {
+            case CARRIED -> pace.apply((PaceEvent.PaceCarried) event);
+        }
+    }
+
     /** Takes in what was asked or answered; never refuses. */
     public void apply(QueryEvent event, long atMs) {
         queries.apply(event, atMs);
@@ -126,7 +141,10 @@ public final class Kitchen {
     /** Takes in what happened to a station as a whole; never refuses. */
     public void apply(StationEvent event) {
         switch (event.kind()) {
-            case HANDS_SET -> hands.apply((StationEvent.HandsSet) event);
+            case HANDS_SET -> {
+                hands.apply((StationEvent.HandsSet) event);
+                pace.handsSet(event.station());
+            }
         }
     }
 
@@ -135,9 +153,33 @@ public final class Kitchen {
         return hands.at(station);
     }
 
+    /**
+     * How many hands are really at work at a station, as the taps show it: by and by fewer when
+     * some of those on duty get nothing done although there is work. Where one machine makes
+     * several pieces in one go it is what {@link #hands} says.
+     */
+    public double handsAtWork(Station station, long nowMs) {
+        return pace.hands(station, nowMs);
+    }
+
+    /** What the stand has learned of its pace, to be carried into the next day. */
+    public PaceEvent.PaceCarried learned() {
+        return pace.carried();
+    }
+
+    /** How good the quotes were. */
+    public Quoted quoted() {
+        return pace.quoted();
+    }
+
     /** What stations have asked the counter. */
     public Queries queries() {
         return queries;
+    }
+
+    /** When an order or a part last changed, milliseconds since 1970-01-01 UTC. */
+    public long atMs() {
+        return atMs;
     }
 
     /** What was made again today. */
@@ -202,7 +244,7 @@ public final class Kitchen {
 
     /** The work that waits at a station, in seconds of one hand. */
     public long backlogSeconds(String station) {
-        return backlogSeconds.getOrDefault(station, 0L);
+        return open.backlogSeconds(station);
     }
 
     /** How far an order is. */
@@ -235,9 +277,18 @@ public final class Kitchen {
         return menus.apply(revision);
     }
 
+    OpenWork open() {
+        return open;
+    }
+
+    Pace pace() {
+        return pace;
+    }
+
     private void leaveDay() {
         inSight.clear();
-        backlogSeconds.clear();
+        open.clear();
+        pace.leaveDay();
         lastUp.clear();
     }
 
@@ -301,6 +352,7 @@ public final class Kitchen {
             return false;
         }
         queries.lapse(id, atMs);
+        pace.gone(id);
         if (part.state() == PartState.WAITING) {
             drop(part);
             return false;
@@ -310,40 +362,25 @@ public final class Kitchen {
     }
 
     private void put(Part part) {
-        uncount(part.id());
         byOrder.computeIfAbsent(part.id().order(), o -> new LinkedHashMap<>()).put(part.id(), part);
         TreeMap<PartId, Part> sight =
-                inSight.computeIfAbsent(part.id().station(), s -> new TreeMap<>(BY_AGE));
+                inSight.computeIfAbsent(part.id().station(), s -> new TreeMap<>(OpenWork.BY_AGE));
         if (part.isDone()) {
             sight.remove(part.id());
         } else {
             sight.put(part.id(), part);
         }
-        backlogSeconds.merge(part.id().station(), workSeconds(part), Long::sum);
+        open.put(part, menu(part));
     }
 
     private void drop(Part part) {
-        uncount(part.id());
+        open.remove(part.id());
         partsOf(part.id().order()).remove(part.id());
         inSight.get(part.id().station()).remove(part.id());
     }
 
-    private void uncount(PartId id) {
-        Part old = partsOf(id.order()).get(id);
-        if (old != null) {
-            backlogSeconds.merge(id.station(), -workSeconds(old), Long::sum);
-        }
-    }
-
-    private long workSeconds(Part part) {
-        if (part.cancelled() || part.state() == PartState.UP) {
-            return 0;
-        }
-        Making making = part.making();
-        int each =
-                Router.seconds(
-                        menu(making.menuRevision()), making.selection(), part.id().station());
-        return (long) each * part.pieces();
+    private Menu menu(Part part) {
+        return menu(part.making().menuRevision());
     }
 
     private void rememberUp(PartId id) {

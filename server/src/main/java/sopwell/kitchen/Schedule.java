@@ -72,7 +72,7 @@ public final class Schedule {
      * @param menu the menu in force, whose stations do the work
      */
     public static Schedule of(Kitchen kitchen, Menu menu, long nowMs) {
-        return new Planner(kitchen, menu, nowMs).schedule();
+        return Planner.schedule(kitchen, menu, nowMs);
     }
 
     /** The slot of a part that is neither up nor cancelled. */

@@ -1,12 +1,10 @@
 package sopwell.kitchen;
 
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sopwell.menu.Menu;
 import sopwell.menu.Selection;
-import sopwell.menu.Station;
 import sopwell.menu.Wish;
 import sopwell.menu.Wishes;
 import sopwell.orders.Asked;
@@ -14,21 +12,20 @@ import sopwell.orders.OrderLine;
 import sopwell.orders.Quote;
 
 /**
- * The wait to tell a guest: the work in front of this order and its own, shared over the hands of
- * each station, each with its load, by the menu's service times; the slowest station decides.
- * Stateless.
- *
- * <p>The spread is a plain guess, 15 % under to 35 % over and a minute for the counter, rounded to
- * half minutes.
+ * The wait to tell a guest, as a range in whole minutes: when the order would be whole if it came
+ * behind everything that is open, how long a whole order stays on the pass, and how far off such
+ * quotes were of late ({@link Quoted}). Stateless.
  */
 public final class WaitQuote {
-    private static final int STEP_SECONDS = 30;
+    /** What an order that is not placed is called. */
+    private static final String NEW = "new";
 
     private WaitQuote() {}
 
     /**
      * The wait that a guest is told who orders one of the house's own thing, the first on the menu,
-     * now; empty when a station has no part in that, or the menu asks for choices to be made.
+     * when the kitchen last changed; empty when a station has no part in that, or the menu asks for
+     * choices to be made.
      */
     public static Optional<Quote> now(Kitchen kitchen, Menu menu, String station) {
         Wish wish = new Wish(menu.items().get(0).id(), "", List.of(), List.of(), List.of());
@@ -41,32 +38,26 @@ public final class WaitQuote {
                         quote(
                                 kitchen,
                                 menu,
-                                List.of(OrderLine.priced(menu, 1, new Asked(1, house)))))
+                                List.of(OrderLine.priced(menu, 1, new Asked(1, house))),
+                                kitchen.atMs()))
                 : Optional.empty();
     }
 
     /** The wait for an order of these lines placed now. */
-    public static Quote quote(Kitchen kitchen, Menu menu, List<OrderLine> lines) {
-        Map<String, Long> ownSeconds = new HashMap<>();
-        Map<String, Long> longestSeconds = new HashMap<>();
+    public static Quote quote(Kitchen kitchen, Menu menu, List<OrderLine> lines, long nowMs) {
+        return kitchen.pace().quoted().range(wholeMs(kitchen, menu, lines, nowMs));
+    }
+
+    /** How long it would take until an order of these lines is whole, in milliseconds. */
+    static long wholeMs(Kitchen kitchen, Menu menu, List<OrderLine> lines, long nowMs) {
+        List<Work> parts = new ArrayList<>();
         for (OrderLine line : lines) {
+            Making making = new Making(line.selection(), line.quantity(), true, menu.revision());
             for (String station : Router.stations(menu, line.selection())) {
-                long each = Router.seconds(menu, line.selection(), station);
-                ownSeconds.merge(station, each * line.quantity(), Long::sum);
-                longestSeconds.merge(station, each, Math::max);
+                PartId id = new PartId(NEW, line.line(), station);
+                parts.add(Work.of(Part.fresh(id, 0, "", making, nowMs), menu));
             }
         }
-        long seconds = 0;
-        for (Station station : menu.stations()) {
-            Long own = ownSeconds.get(station.id());
-            if (own != null) {
-                long atOnce = (long) kitchen.hands(station) * station.load();
-                long shared = (kitchen.backlogSeconds(station.id()) + own + atOnce - 1) / atOnce;
-                seconds = Math.max(seconds, Math.max(shared, longestSeconds.get(station.id())));
-            }
-        }
-        long from = seconds * 85 / 100 / STEP_SECONDS * STEP_SECONDS;
-        long to = (seconds * 135 / 100 + 60) / STEP_SECONDS * STEP_SECONDS + STEP_SECONDS;
-        return new Quote(Math.toIntExact(from), Math.toIntExact(to));
+        return Planner.wholeMs(kitchen, menu, parts, nowMs);
     }
 }

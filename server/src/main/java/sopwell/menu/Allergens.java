@@ -75,6 +75,13 @@ public final class Allergens {
                             List.of("lupin"),
                             List.of("molluscs")));
 
+    /** What a selection contains, as the menu names it. */
+    public static Set<String> of(Menu menu, Selection selection) {
+        Set<String> names = new LinkedHashSet<>(menu.item(selection.item()).allergens());
+        selection.options().forEach(id -> names.addAll(menu.option(id).allergens()));
+        return names;
+    }
+
     /** Every name that a menu may use. */
     public static Set<String> names() {
         Set<String> names = new LinkedHashSet<>();

@@ -13,6 +13,7 @@ import java.util.List;
  * @param reheatMinutes how long the next batch takes until it can go on, 0 to {@link
  *     sopwell.Limits#PAN_REHEAT_MINUTES_MAX}
  * @param uses what takes how much from it
+ * @param cautions what can hurt at a refill
  */
 public record Pan(
         String id,
@@ -21,12 +22,14 @@ public record Pan(
         LocalText unit,
         int full,
         int reheatMinutes,
-        List<Use> uses) {
+        List<Use> uses,
+        List<Caution> cautions) {
     /** What leaves an amount as it is. */
     private static final int HUNDRED_PERCENT = 100;
 
     public Pan {
         uses = List.copyOf(uses);
+        cautions = List.copyOf(cautions);
     }
 
     /**

@@ -15,6 +15,7 @@ import sopwell.money.TaxRule;
  * @param targetSeconds the wait the stand wants to keep, from placed to up
  * @param numberMax the last order number before numbers start over at 1
  * @param cash the notes and coins it deals in, and what they are rounded to
+ * @param safety the limits that cautions name
  */
 public record StandSettings(
         String stand,
@@ -24,4 +25,5 @@ public record StandSettings(
         TaxRule tax,
         int targetSeconds,
         int numberMax,
-        CashRule cash) {}
+        CashRule cash,
+        Safety safety) {}

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import sopwell.Check;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
@@ -91,6 +92,8 @@ final class EventCodec {
             QueryBodies.write(body, query);
         } else if (event instanceof PassEvent pass) {
             PassBodies.write(body, pass);
+        } else if (event instanceof PaceEvent pace) {
+            PaceBodies.write(body, pace);
         } else if (event instanceof StationEvent station) {
             StationBodies.write(body, station);
         } else if (event instanceof PanEvent pan) {
@@ -134,6 +137,7 @@ final class EventCodec {
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);
             case PART_BROUGHT_BACK -> KitchenBodies.read(body, KitchenEvent.Kind.BROUGHT_BACK);
             case PART_SEEN -> KitchenBodies.read(body, KitchenEvent.Kind.SEEN);
+            case PACE_CARRIED -> PaceBodies.read(body, PaceEvent.Kind.CARRIED);
             case PART_REMADE -> KitchenBodies.read(body, KitchenEvent.Kind.REMADE);
             case HANDS_SET -> StationBodies.read(body, StationEvent.Kind.HANDS_SET);
             case QUERY_ASKED -> QueryBodies.read(body, QueryEvent.Kind.ASKED);

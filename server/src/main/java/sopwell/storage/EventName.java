@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
@@ -48,6 +49,7 @@ enum EventName {
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),
     PART_BROUGHT_BACK("part-brought-back", 1, KitchenEvent.PartBroughtBack.class),
     PART_SEEN("part-seen", 1, KitchenEvent.PartSeen.class),
+    PACE_CARRIED("pace-carried", 1, PaceEvent.PaceCarried.class),
     HANDS_SET("hands-set", 1, StationEvent.HandsSet.class),
     PART_REMADE("part-remade", 1, KitchenEvent.PartRemade.class),
     QUERY_ASKED("query-asked", 1, QueryEvent.QueryAsked.class),

@@ -106,7 +106,8 @@ public final class MenuReader {
                 fields.local("name"),
                 fields.whole("hands"),
                 fields.wholeOr("load", 1),
-                fields.yes("builds"));
+                fields.yes("builds"),
+                CautionFields.read(fields));
     }
 
     private static Step step(Fields fields) {

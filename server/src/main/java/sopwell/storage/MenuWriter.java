@@ -82,6 +82,7 @@ public final class MenuWriter {
             node.put("load", station.load());
         }
         node.put("builds", station.builds());
+        CautionFields.write(node, station.cautions());
         return node;
     }
 

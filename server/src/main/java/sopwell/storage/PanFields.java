@@ -18,7 +18,8 @@ final class PanFields {
                 fields.local("unit"),
                 fields.whole("full"),
                 fields.whole("reheatMinutes"),
-                fields.objects("uses", PanFields::use));
+                fields.objects("uses", PanFields::use),
+                CautionFields.read(fields));
     }
 
     private static Pan.Use use(Fields fields) {
@@ -40,6 +41,7 @@ final class PanFields {
         node.put("reheatMinutes", pan.reheatMinutes());
         ArrayNode uses = node.putArray("uses");
         pan.uses().forEach(use -> write(uses.addObject(), use));
+        CautionFields.write(node, pan.cautions());
         return node;
     }
 

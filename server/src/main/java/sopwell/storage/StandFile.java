@@ -14,6 +14,7 @@ import sopwell.Limits;
 import sopwell.menu.Faults;
 import sopwell.money.CashRule;
 import sopwell.money.TaxRule;
+import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
 
 /** Reads and writes a stand's settings, {@code stand.json}. Stateless. */
@@ -50,12 +51,13 @@ public final class StandFile {
                                 fields, "orderNumberMax", NUMBER_LEAST_MAX, Limits.ORDER_NUMBER_MAX)
                         : Limits.ORDER_NUMBER_DEFAULT_MAX;
         CashRule cash = MoneyFields.cash(fields);
+        Safety safety = SafetyFields.read(fields);
         fields.close();
         if (!faults.isEmpty()) {
             return new StandReading(Optional.empty(), faults.found());
         }
         StandSettings settings =
-                new StandSettings(stand, name, zone, cutHour, tax, target, numberMax, cash);
+                new StandSettings(stand, name, zone, cutHour, tax, target, numberMax, cash, safety);
         return new StandReading(Optional.of(settings), faults.found());
     }
 
@@ -69,6 +71,7 @@ public final class StandFile {
         node.put("targetSeconds", settings.targetSeconds());
         node.put("orderNumberMax", settings.numberMax());
         MoneyFields.write(node, settings.tax(), settings.cash());
+        SafetyFields.write(node, settings.safety());
         return (node.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
     }
 

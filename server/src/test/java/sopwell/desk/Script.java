@@ -28,6 +28,7 @@ import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.Reason;
+import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
 import sopwell.stock.PanCommand;
 import sopwell.storage.MenuReader;
@@ -47,7 +48,8 @@ public final class Script {
                     new TaxRule(8_250),
                     360,
                     999,
-                    CashRule.USUAL);
+                    CashRule.USUAL,
+                    Safety.USUAL);
 
     private final StandSettings settings;
     private final Menu menu;
@@ -63,8 +65,13 @@ public final class Script {
 
     /** A stand with the demo's menu and other settings on a Wednesday at noon. */
     public Script(StandSettings settings) {
+        this(settings, demoMenu());
+    }
+
+    /** A stand with this menu on a Wednesday at noon. */
+    public Script(StandSettings settings, Menu menu) {
         this.settings = settings;
-        this.menu = demoMenu();
+        this.menu = menu;
         this.parser = new CallParser(menu);
         this.stand = new Stand(settings);
         at("2026-01-14T12:00");
@@ -89,6 +96,12 @@ public final class Script {
     /** Moves the clock on. */
     public Script later(int seconds) {
         nowMs += seconds * 1000L;
+        return this;
+    }
+
+    /** Moves the clock to a moment, milliseconds since 1970-01-01 UTC. */
+    public Script atMs(long atMs) {
+        nowMs = atMs;
         return this;
     }
 
@@ -127,9 +140,13 @@ public final class Script {
 
     /** Places an order and returns it. */
     public Order place(String call, String name, boolean toGo) {
-        must(new OrderCommand.Place(name, toGo, asked(call)));
-        List<Order> all = List.copyOf(stand.orders().all());
-        return all.get(all.size() - 1);
+        return place(new OrderCommand.Place(name, toGo, asked(call)));
+    }
+
+    /** Places an order and returns it. */
+    public Order place(OrderCommand.Place place) {
+        must(place);
+        return stand.orders().openNewestFirst().iterator().next();
     }
 
     /** Edits an order to be this call. */

@@ -163,7 +163,8 @@ class RemakesTest {
                 usual.tax(),
                 usual.targetSeconds(),
                 most,
-                usual.cash());
+                usual.cash(),
+                usual.safety());
     }
 
     private Reason why(Remake remake) {

@@ -229,7 +229,8 @@ class OrdersTest {
                         new TaxRule(0),
                         360,
                         3,
-                        CashRule.USUAL);
+                        CashRule.USUAL,
+                        Safety.USUAL);
         Script small = new Script(few);
         Order first = small.place("beef");
         Order second = small.place("beef");

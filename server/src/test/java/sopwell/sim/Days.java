@@ -64,6 +64,7 @@ final class Days {
                 usual.tax(),
                 usual.targetSeconds(),
                 random.nextInt(4) == 0 ? FEW_NUMBERS : usual.numberMax(),
-                cash);
+                cash,
+                usual.safety());
     }
 }

@@ -193,16 +193,20 @@ class PlantedFaultsTest {
         return new SteppedScreens(new SplittableRandom(1), "epoch", new SimClock(0));
     }
 
+    /** Somewhere: what only says again what is known makes no difference when it is missed. */
     private static void assertMissed(Invariant invariant, Class<? extends Event> type) {
-        take(
-                PLAYED.stream()
-                        .filter(day -> day.log().stream().anyMatch(r -> type.isInstance(r.event())))
-                        .findFirst()
-                        .orElseThrow());
-        Recorded missed = last(type);
-        List<Recorded> books = until(missed);
-        Validator validator = judge(books, books.subList(0, books.size() - 1));
-        assertTrue(found(validator).contains(invariant), validator.complaints()::toString);
+        for (Day day : PLAYED) {
+            take(day);
+            for (Recorded missed : day.log()) {
+                List<Recorded> books = until(missed);
+                List<Recorded> short1 = books.subList(0, books.size() - 1);
+                if (type.isInstance(missed.event())
+                        && found(judge(books, short1)).contains(invariant)) {
+                    return;
+                }
+            }
+        }
+        throw new AssertionError(type.getSimpleName() + " was missed, and no " + invariant);
     }
 
     private static void assertBooks(Invariant invariant, List<Recorded> before, Object event) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
@@ -41,6 +42,7 @@ class EventCodecTest {
                         PanEvent.class,
                         QueryEvent.class,
                         StationEvent.class,
+                        PaceEvent.class,
                         TillEvent.class,
                         MenuEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
+import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PartId;
 import sopwell.kitchen.PassEvent;
 import sopwell.kitchen.QueryEvent;
@@ -134,6 +135,14 @@ final class Samples {
         return String.format(Locale.ROOT, "20250503-%04d", n);
     }
 
+    private static PaceEvent pace() {
+        return new PaceEvent.PaceCarried(
+                List.of(
+                        new PaceEvent.Learned("line", "", "", 40, 262_364, 89_000),
+                        new PaceEvent.Learned("line", "beef", "regular", 17, -51_293, 74_100)),
+                new PaceEvent.Quoting(60, 24_810, 1_040_000, 1_316_500));
+    }
+
     /** One of each kind, all fields filled. */
     static List<Event> oneOfEach() {
         LocalDate date = LocalDate.of(2025, 5, 3);
@@ -177,6 +186,7 @@ final class Samples {
                 new PaperEvent.PaperPrinted(placed.order(), "slip", 1),
                 new OutEvent.OutMarked(Out.size("beef", "large"), 12, 1_746_300_000_000L),
                 new StationEvent.HandsSet("line", 3),
+                pace(),
                 new KitchenEvent.PartRemade(part, 1, RemakeReason.DROPPED, "by the door", true),
                 new OutEvent.OutLifted(Out.option("provolone"), true),
                 new TillEvent.OrderPaid(

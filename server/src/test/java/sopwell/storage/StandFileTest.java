@@ -67,6 +67,13 @@ class StandFileTest {
             /cash/coinsCents/0 | 'penny'         | a text
             /cash/coins      | 5                 | no field
             /targetSeconds   | 0                 | out of range
+            /safety/reheatF  | 99                | out of range
+            /safety/reheatF  | 213               | out of range
+            /safety/holdF    | 'hot'             | a text
+            /safety/slicerYears | 13             | out of range
+            /safety/reheatHours | 0              | out of range
+            /safety/source   | ''                | is empty
+            /safety/edition  | 2022              | no field
             /orderNumberMax  | 98                | out of range
             /orderNumberMax  | 10000000          | out of range
             /ordernumbermax  | 99                | no field

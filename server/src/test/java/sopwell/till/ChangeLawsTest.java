@@ -14,6 +14,7 @@ import sopwell.money.CashUnits;
 import sopwell.money.TaxRule;
 import sopwell.orders.Decision;
 import sopwell.orders.Order;
+import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
 
 /** What is handed over is what is paid and the change, whatever cash is rounded to. */
@@ -54,6 +55,14 @@ class ChangeLawsTest {
 
     private static StandSettings settings(CashRule cash) {
         return new StandSettings(
-                "s", "S", Script.SETTINGS.zone(), 4, new TaxRule(8_250), 360, 999, cash);
+                "s",
+                "S",
+                Script.SETTINGS.zone(),
+                4,
+                new TaxRule(8_250),
+                360,
+                999,
+                cash,
+                Safety.USUAL);
     }
 }

@@ -14,6 +14,7 @@ import sopwell.money.Rounding;
 import sopwell.money.TaxRule;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
 
 /**
@@ -53,7 +54,8 @@ final class SimulatedDay {
                         random.nextBoolean() ? TaxRule.Basis.ORDER : TaxRule.Basis.LINE,
                         Rounding.HALF_UP,
                         random.nextInt(3) == 0);
-        return new StandSettings("s", "S", Script.SETTINGS.zone(), 4, tax, 360, 999, cash);
+        return new StandSettings(
+                "s", "S", Script.SETTINGS.zone(), 4, tax, 360, 999, cash, Safety.USUAL);
     }
 
     void play(int steps) {

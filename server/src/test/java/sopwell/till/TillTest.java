@@ -18,6 +18,7 @@ import sopwell.orders.Decision;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.Reason;
+import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
 
 /** What may be paid, given back, and done to tills. */
@@ -292,7 +293,8 @@ class TillTest {
                         new TaxRule(0),
                         360,
                         999,
-                        CashRule.USUAL);
+                        CashRule.USUAL,
+                        Safety.USUAL);
         Script afternoon = new Script(three);
         afternoon.must(new TillCommand.OpenTill("Ana", 500));
         afternoon.at("2026-01-14T15:30");
@@ -342,7 +344,8 @@ class TillTest {
                 999,
                 new CashRule(
                         new CashRounding(roundToCents, CashRounding.Tie.DOWN),
-                        CashUnits.of(List.of(500L, 1_000L), List.of(5L, 10L, 25L, 100L))));
+                        CashUnits.of(List.of(500L, 1_000L), List.of(5L, 10L, 25L, 100L))),
+                Safety.USUAL);
     }
 
     private Till till() {

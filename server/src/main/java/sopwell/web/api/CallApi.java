@@ -30,10 +30,11 @@ final class CallApi {
         List<Asked> asked = LinesReader.read(fields, context, menu, ask.text());
         fields.nothingElse();
         Lang lang = Languages.of(ask.exchange());
-        return context.follower().ask(stand -> reply(stand, menu, asked, lang));
+        return context.follower()
+                .ask(stand -> reply(stand, menu, asked, lang, context.clock().millis()));
     }
 
-    private static Reply reply(Stand stand, Menu menu, List<Asked> asked, Lang lang) {
+    private static Reply reply(Stand stand, Menu menu, List<Asked> asked, Lang lang, long nowMs) {
         List<OrderLine> lines = new java.util.ArrayList<>();
         for (Asked line : asked) {
             lines.add(OrderLine.priced(menu, lines.size() + 1, line));
@@ -46,7 +47,7 @@ final class CallApi {
                                 json,
                                 lines,
                                 totals,
-                                WaitQuote.quote(stand.kitchen(), menu, lines),
+                                WaitQuote.quote(stand.kitchen(), menu, lines, nowMs),
                                 new OrderJson.Said(menu, lang)));
     }
 }

@@ -153,6 +153,11 @@ public final class JsonFrames implements FrameWriter {
         if (row.bags() > 0) {
             json.writeNumberField("bags", row.bags());
         }
+        json.writeArrayFieldStart("allergens");
+        for (String allergen : row.allergens()) {
+            json.writeString(allergen);
+        }
+        json.writeEndArray();
         if (row.digit() > 0) {
             json.writeNumberField("digit", row.digit());
         }

@@ -2,11 +2,13 @@ package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import sopwell.Limits;
 import sopwell.boards.CounterBoard;
 import sopwell.boards.ReadyBoard;
+import sopwell.boards.StationBoard;
 import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
@@ -102,7 +104,19 @@ final class BoardRoutes {
                     200, context.pages().ready(frame.get(), ask.screen(), context.texts()));
         }
         int target = context.settings().targetSeconds();
-        return PageHandling.html(200, context.pages().board(frame.get(), ask.screen(), target));
+        Map<String, Object> more = Map.of();
+        if (frame.get().board() instanceof StationBoard board) {
+            more =
+                    Map.of(
+                            "cautions",
+                            CautionView.of(
+                                    t,
+                                    context.settings().safety(),
+                                    context.follower().menu(),
+                                    board.station()));
+        }
+        return PageHandling.html(
+                200, context.pages().board(frame.get(), ask.screen(), target, more));
     }
 
     private Reply pressPart(Ask ask, Function<List<PartId>, KitchenCommand> command)

@@ -56,7 +56,7 @@ final class CounterReading {
                         .ask(
                                 (Stand s) ->
                                         new Said(
-                                                WaitQuote.quote(s.kitchen(), menu, lines),
+                                                WaitQuote.quote(s.kitchen(), menu, lines, nowMs),
                                                 s.selling()
                                                         .shortage(had(s, order), asked, nowMs))));
     }

@@ -80,9 +80,13 @@ public final class Pages {
         return render("counter/frame", params);
     }
 
-    /** A board's whole page. */
-    String board(Frame frame, Screen screen, int targetSeconds) {
-        Map<String, Object> params = new LinkedHashMap<>();
+    /**
+     * A board's whole page.
+     *
+     * @param more what only this board's page shows, by the template's names
+     */
+    String board(Frame frame, Screen screen, int targetSeconds, Map<String, Object> more) {
+        Map<String, Object> params = new LinkedHashMap<>(more);
         params.put("s", screen);
         params.put("head", FrameHead.of(frame));
         params.put("targetSeconds", targetSeconds);

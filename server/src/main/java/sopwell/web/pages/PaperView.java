@@ -12,6 +12,7 @@ import sopwell.kitchen.Cell;
 import sopwell.kitchen.CellWord;
 import sopwell.kitchen.Cells;
 import sopwell.kitchen.Part;
+import sopwell.menu.Allergens;
 import sopwell.menu.Item;
 import sopwell.menu.Menu;
 import sopwell.orders.Order;
@@ -64,13 +65,11 @@ public record PaperView(
         PaperView slip() {
             Menu menu = stand.menuOf(order.menuRevision());
             List<Line> lines = new ArrayList<>();
-            Set<String> allergens = new LinkedHashSet<>();
             for (OrderLine line : order.lines()) {
                 String said = ReadBack.say(menu, t.lang(), 1, line.selection());
                 lines.add(new Line(line.quantity(), said, t.money(line.cents()), List.of()));
-                allergens.addAll(allergens(menu, line));
             }
-            return view(lines, allergens);
+            return view(lines);
         }
 
         /** A station's ticket. */
@@ -81,10 +80,15 @@ public record PaperView(
                     lines.add(line(stand.menuOf(part.making().menuRevision()), part));
                 }
             }
-            return view(lines, Set.of());
+            return view(lines);
         }
 
-        private PaperView view(List<Line> lines, Set<String> allergens) {
+        private PaperView view(List<Line> lines) {
+            Menu menu = stand.menuOf(order.menuRevision());
+            Set<String> allergens = new LinkedHashSet<>();
+            for (OrderLine line : order.lines()) {
+                allergens.addAll(Allergens.of(menu, line.selection()));
+            }
             return new PaperView(
                     order,
                     copy,
@@ -128,14 +132,6 @@ public record PaperView(
                 case STRONG -> text.toUpperCase(Locale.ROOT);
                 case NO -> t.get("board.no").toUpperCase(Locale.ROOT) + " " + text;
             };
-        }
-
-        private static List<String> allergens(Menu menu, OrderLine line) {
-            List<String> names = new ArrayList<>(menu.item(line.selection().item()).allergens());
-            for (String id : line.selection().options()) {
-                names.addAll(menu.option(id).allergens());
-            }
-            return names;
         }
     }
 }

@@ -121,6 +121,12 @@ public record PassView(T t) {
                 .orElse(row.placedAtMs());
     }
 
+    /** What an order contains, in a short line. */
+    public String contains(PassRow row) {
+        List<String> names = row.allergens().stream().map(n -> t.under("allergen", n)).toList();
+        return t.of("pass.contains", String.join(", ", names));
+    }
+
     /** What is due on an order that is not settled. */
     public String owed(PassRow row) {
         return CounterView.owed(t, row.dueCents());

@@ -17,7 +17,10 @@ import sopwell.menu.Speech;
 import sopwell.menu.Station;
 import sopwell.menu.Step;
 
-/** A menu's parts as plain lines and back; nothing is left out. Stateless. */
+/**
+ * A menu's parts as plain lines and back: all that a call is read and priced by, without what can
+ * hurt at a station and what is kept hot there. Stateless.
+ */
 final class MenuLines {
     private MenuLines() {}
 

@@ -98,6 +98,30 @@ class BuildBoardTest {
     }
 
     @Test
+    void whatHasRunOutIsSaidOverTheBoard() throws Exception {
+        load.place("beef");
+        line.click("[data-outs]");
+        line.waitFor("#outs-sheet[open] form");
+        List<String> names = line.texts("#outs .sections b");
+        assertTrue(names.contains("hot"), names::toString);
+        assertTrue(!names.contains("fries"), "the fryer's is not the line's: " + names);
+        line.keys("1");
+        line.script(
+                """
+                const form = [...document.querySelectorAll('#outs .sections form')]
+                    .find(f => f.elements.out.value === 'option:hot');
+                form.querySelector('[value="day"]').click();
+                """);
+        line.waitText("#outs .now", "hot");
+        assertTrue(!line.texts("#outs .sections b").contains("fries"), "still the line's");
+        line.click("#outs-sheet [data-close]");
+        line.waitGone("#outs-sheet[open]");
+        assertEquals(1, line.count("#board [data-row]"), "keys were not heard by the board");
+        line.keys(digitOf("1.line"));
+        line.waitGone("#board [data-row]");
+    }
+
+    @Test
     void lettersAreLargeEnoughForTheirDistance() throws Exception {
         load.place("beef dipped hot");
         for (int metres = 1; metres <= 3; metres++) {

@@ -3,6 +3,7 @@ package sopwell.crash;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import sopwell.crash.Guest.Heard;
@@ -66,7 +67,10 @@ final class Writer {
     private void workOff(String address, JsonNode order) throws IOException, InterruptedException {
         String id = order.get("order").textValue();
         Heard whole = guest.get(address, "/api/orders/" + id);
-        for (JsonNode part : whole.body().get("parts")) {
+        List<JsonNode> grillFirst = new ArrayList<>();
+        whole.body().get("parts").forEach(grillFirst::add);
+        grillFirst.sort(Comparator.comparing(part -> part.get("station").textValue()));
+        for (JsonNode part : grillFirst) {
             String path = "/api/parts/" + part.get("part").textValue();
             if (random.nextBoolean()) {
                 ask(address, path + "/started", "", 0);

@@ -81,7 +81,10 @@ class WaitQuoteTest {
         }
         Quote narrow = script.place("beef").quote();
         assertTrue(narrow.toSeconds() - narrow.fromSeconds() <= 120, narrow.toString());
-        assertTrue(script.stand().kitchen().quoted().within() >= 800);
+        Quoted newestDay = script.stand().kitchen().quoted();
+        assertTrue(newestDay.handed() > 300, "since the cut hour: " + newestDay.handed());
+        int within = newestDay.within();
+        assertTrue(within * 10 >= newestDay.handed() * 8, within + " of " + newestDay.handed());
     }
 
     @Test

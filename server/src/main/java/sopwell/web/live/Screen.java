@@ -49,14 +49,30 @@ final class Screen {
         return writer;
     }
 
-    /** Sends a text that later ones don't repeat; a busy screen is behind from now on. */
-    void sendFrame(String text) {
+    /**
+     * Sends what has changed. A busy screen has missed it, and a screen that has missed something
+     * is sent no more changes before the whole board: so every change follows on what it has.
+     */
+    void sendChange(String text) {
+        synchronized (this) {
+            if (sending || behind) {
+                behind = true;
+                return;
+            }
+            sending = true;
+        }
+        send(text);
+    }
+
+    /** Sends the whole board; a busy screen is behind, and asks when it is through. */
+    void sendWhole(String text) {
         synchronized (this) {
             if (sending) {
                 behind = true;
                 return;
             }
             sending = true;
+            behind = false;
             greeted = true;
         }
         send(text);
@@ -64,11 +80,11 @@ final class Screen {
 
     /**
      * Whether the whole board must be drawn for this screen now. Not if that was asked for already;
-     * a busy screen is behind, and asks when it is through.
+     * a busy screen asks when it is through.
      */
     synchronized boolean wantsWhole() {
+        behind = true;
         if (sending) {
-            behind = true;
             return false;
         }
         boolean first = !wholeAsked;
@@ -123,7 +139,6 @@ final class Screen {
         synchronized (this) {
             sending = false;
             needsWhole = behind;
-            behind = false;
         }
         if (needsWhole) {
             behindNow.accept(this);

@@ -59,7 +59,7 @@ final class Showing {
     }
 
     private void sendWhole(Stand stand, Screen screen) {
-        screen.sendFrame(screen.writer().write(whole(stand, screen.board())));
+        screen.sendWhole(screen.writer().write(whole(stand, screen.board())));
     }
 
     /** Sends what has changed on a board to all its screens. */
@@ -70,7 +70,7 @@ final class Showing {
         }
         Map<FrameWriter, String> texts = new HashMap<>();
         for (Screen screen : audience.of(name)) {
-            screen.sendFrame(
+            screen.sendChange(
                     texts.computeIfAbsent(screen.writer(), writer -> writer.write(change)));
         }
     }

@@ -56,6 +56,7 @@ public final class Assets {
                     "js/fit.js",
                     "js/board-keys.js",
                     "js/board-ask.js",
+                    "js/board-outs.js",
                     "js/pass-keys.js",
                     "js/ready.js",
                     "js/loads.js",

@@ -94,7 +94,9 @@ final class OutRoutes {
                                         }));
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("t", t);
-        params.put("v", OutView.of(menu, shortages, context.settings().zone(), t));
+        String station = ask.field("station").isEmpty() ? ask.in("station") : ask.field("station");
+        params.put("v", OutView.of(menu, station, shortages, context.settings().zone(), t));
+        params.put("station", station);
         params.put("minutes", WHILE_MINUTES);
         params.put("sentence", sentence);
         if (!ask.partial()) {

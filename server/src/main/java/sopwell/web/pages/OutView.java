@@ -41,12 +41,20 @@ public record OutView(List<Section> sections, List<Row> now) {
      */
     public record Row(String out, String name, String state, boolean gone) {}
 
-    static OutView of(Menu menu, Map<Out, Shortage> shortages, ZoneId zone, T t) {
+    /**
+     * What is on the menu.
+     *
+     * @param station only what this station works with; empty for everything
+     */
+    static OutView of(Menu menu, String station, Map<Out, Shortage> shortages, ZoneId zone, T t) {
         Namer namer = new Namer(menu, shortages, zone, t);
         List<Section> sections = new ArrayList<>();
         List<Row> items = new ArrayList<>();
         List<Row> sizes = new ArrayList<>();
         for (Item item : menu.items()) {
+            if (!isMadeAt(menu, item, station)) {
+                continue;
+            }
             items.add(namer.row(Out.item(item.id())));
             for (Size size : item.sizes()) {
                 sizes.add(namer.row(Out.size(item.id(), size.id())));
@@ -54,16 +62,33 @@ public record OutView(List<Section> sections, List<Row> now) {
         }
         sections.add(new Section(t.get("out.items"), items));
         for (Group group : menu.groups()) {
+            if (!isShownAt(menu, group, station)) {
+                continue;
+            }
             List<Row> options = new ArrayList<>();
             for (Option option : group.options()) {
                 options.add(namer.row(Out.option(option.id())));
             }
             sections.add(new Section(t.local(group.name()), options));
         }
-        sections.add(new Section(t.get("out.sizes"), sizes));
+        if (!sizes.isEmpty()) {
+            sections.add(new Section(t.get("out.sizes"), sizes));
+        }
         List<Row> now =
                 shortages.keySet().stream().filter(o -> o.isOn(menu)).map(namer::row).toList();
         return new OutView(sections, now);
+    }
+
+    private static boolean isMadeAt(Menu menu, Item item, String station) {
+        return station.isEmpty()
+                || item.steps().stream().anyMatch(id -> menu.step(id).station().equals(station));
+    }
+
+    private static boolean isShownAt(Menu menu, Group group, String station) {
+        return station.isEmpty()
+                || menu.steps().stream()
+                        .filter(step -> step.station().equals(station))
+                        .anyMatch(step -> step.showsGroup(group.id()));
     }
 
     /** How short something is, in words: "out", "out until 12:40", "7 left". */

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import sopwell.SourceTree;
 import sopwell.counter.Kit;
 import sopwell.menu.Lang;
+import sopwell.menu.MenuParts;
+import sopwell.menu.Station;
 
 /** What screens fetch for when the server is away, over HTTP. */
 class AwayPagesTest {
@@ -47,9 +49,18 @@ class AwayPagesTest {
             Kit kit = Kit.read(answer.body());
             assertEquals(lang, kit.phrases().lang());
             assertEquals(PageStand.menu().revision(), kit.menu().revision());
-            assertEquals(PageStand.menu().parts(), kit.menu().parts());
+            assertEquals(forReading(PageStand.menu().parts()), kit.menu().parts());
             assertFalse(answer.headers().firstValue("set-cookie").isPresent());
         }
+    }
+
+    /** All but what hurts and what is kept hot: a call is read and priced without them. */
+    private static MenuParts forReading(MenuParts menu) {
+        List<Station> stations =
+                menu.stations().stream()
+                        .map(s -> new Station(s.id(), s.name(), s.hands(), s.load(), s.builds()))
+                        .toList();
+        return new MenuParts(menu.speech(), stations, menu.steps(), menu.groups(), menu.items());
     }
 
     @Test

@@ -14,18 +14,21 @@ import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.AdoptMenu;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.desk.StandCommand.ForPans;
 import sopwell.desk.StandCommand.ForTill;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
 import sopwell.kitchen.Router;
 import sopwell.log.EventLog;
 import sopwell.menu.Menu;
+import sopwell.menu.Pan;
 import sopwell.menu.Selection;
 import sopwell.orders.Asked;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.OrderLine;
 import sopwell.orders.StandSettings;
+import sopwell.stock.PanCommand;
 import sopwell.till.TillCommand;
 
 /**
@@ -39,6 +42,9 @@ public final class DemoLunch {
     private static final int RUSH_MINUTES = 5;
     private static final String CASHIER = "Ines";
     private static final long FLOAT_CENTS = 15_000;
+
+    /** How full the pans are when the lunch begins, in percent. */
+    private static final int FULL = 100;
 
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final PriorityQueue<Step> steps =
@@ -80,6 +86,9 @@ public final class DemoLunch {
     private void run(Menu menu) {
         submit("demo-menu", new AdoptMenu(menu));
         submit("demo-till", new ForTill(new TillCommand.OpenTill(CASHIER, FLOAT_CENTS)));
+        for (Pan pan : menu.pans()) {
+            submit("demo-pan-" + pan.id(), new ForPans(new PanCommand.Refill(pan.id(), FULL)));
+        }
         long atMs = clock.millis();
         while (atMs < endMs) {
             arrive(atMs, menu);

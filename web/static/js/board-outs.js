@@ -1,5 +1,5 @@
-// What has run out is said where it is noticed: a sheet over the board, with what this station works
-// with. The board goes on behind it, and its keys are not heard while the sheet is open.
+// What has run out is said where it is noticed: a sheet over the board, with what this station
+// works with. The board goes on behind it, and its keys are not heard while the sheet is open.
 const open = document.querySelector('[data-outs]');
 const sheet = document.getElementById('outs-sheet');
 

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
-        synopsisSubcommandLabel = "serve|rehearse")
+        synopsisSubcommandLabel = "serve|rehearse|check|rebuild")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -29,6 +29,36 @@ final class Config {
                     "Runs a stand for a moment over a folder that is thrown away, and says whether"
                             + " all is well on this box.")
     static final class Rehearse {}
+
+    /** {@code sopwell check}. */
+    @Command(
+            name = "check",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Reads the whole log of a stand that does not run, and says whether what is kept"
+                            + " of past days is what the log says.")
+    static final class CheckBooks {
+        @Option(
+                names = "--data",
+                paramLabel = "DIR",
+                defaultValue = "sopwell-data",
+                description = "The folder that holds the stand: ${DEFAULT-VALUE}.")
+        Path data;
+    }
+
+    /** {@code sopwell rebuild}. */
+    @Command(
+            name = "rebuild",
+            mixinStandardHelpOptions = true,
+            description = "Counts the past days of a stand that does not run anew from its log.")
+    static final class Rebuild {
+        @Option(
+                names = "--data",
+                paramLabel = "DIR",
+                defaultValue = "sopwell-data",
+                description = "The folder that holds the stand: ${DEFAULT-VALUE}.")
+        Path data;
+    }
 
     /** {@code sopwell serve}. */
     @Command(

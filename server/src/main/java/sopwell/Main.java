@@ -1,6 +1,8 @@
 package sopwell;
 
 import java.time.InstantSource;
+import java.util.List;
+import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
@@ -26,8 +28,16 @@ public final class Main {
     private static int run(String[] args) throws InterruptedException {
         Config.Serve serve = new Config.Serve();
         Config.Rehearse rehearse = new Config.Rehearse();
-        CommandLine line =
-                new CommandLine(new Config()).addSubcommand(serve).addSubcommand(rehearse);
+        Config.CheckBooks check = new Config.CheckBooks();
+        Config.Rebuild rebuild = new Config.Rebuild();
+        Map<Object, Run> runs =
+                Map.of(
+                        serve, () -> serve(serve),
+                        rehearse, Main::rehearse,
+                        check, () -> new Books(check.data, System.out).check(),
+                        rebuild, () -> new Books(rebuild.data, System.out).rebuild());
+        CommandLine line = new CommandLine(new Config());
+        List.of(serve, rehearse, check, rebuild).forEach(line::addSubcommand);
         try {
             ParseResult parsed = line.parseArgs(args);
             if (CommandLine.printHelpIfRequested(parsed)) {
@@ -37,8 +47,7 @@ public final class Main {
                 line.usage(System.err);
                 return EXIT_REFUSED;
             }
-            boolean rehearsal = parsed.subcommand().commandSpec().userObject() == rehearse;
-            return rehearsal ? orRefused(Main::rehearse) : orRefused(() -> serve(serve));
+            return orRefused(runs.get(parsed.subcommand().commandSpec().userObject()));
         } catch (CommandLine.ParameterException wrong) {
             System.err.println(wrong.getMessage());
             wrong.getCommandLine().usage(System.err);

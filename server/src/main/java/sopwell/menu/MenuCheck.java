@@ -16,6 +16,9 @@ import sopwell.Limits;
 public final class MenuCheck {
     private static final Pattern ID = Pattern.compile("[a-z0-9-]{1," + Limits.ID_CHARS_MAX + "}");
 
+    /** Boards that are no station's. */
+    private static final Set<String> SCREENS = Set.of("counter", "pass", "ready");
+
     private MenuCheck() {}
 
     /** Everything that is wrong with these parts, with JSON Pointers into the menu file. */
@@ -85,6 +88,12 @@ public final class MenuCheck {
         for (int s = 0; s < parts.stations().size(); s++) {
             Station station = parts.stations().get(s);
             String place = "/stations/" + s;
+            if (SCREENS.contains(station.id())) {
+                faults.add(
+                        place + "/id",
+                        "“" + station.id() + "” is a screen of its own.",
+                        "Give the station another id.");
+            }
             number(place + "/hands", station.hands(), 1, Limits.STATION_HANDS_MAX, faults);
             number(place + "/load", station.load(), 1, Limits.STATION_LOAD_PIECES_MAX, faults);
         }

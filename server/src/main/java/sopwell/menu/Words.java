@@ -12,7 +12,13 @@ import java.util.regex.Pattern;
  * is read the way it was checked.
  */
 public final class Words {
-    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+    /**
+     * Variation selectors, which choose a picture of a letter; also where Java is not Java's own.
+     */
+    private static final int SELECTORS_FROM = 0xE0100;
+
+    private static final int SELECTORS_TO = 0xE01EF;
+
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
 
     private Words() {}
@@ -23,8 +29,22 @@ public final class Words {
      */
     public static String normal(String text) {
         String apart = Normalizer.normalize(text, Normalizer.Form.NFD);
-        String bare = MARKS.matcher(apart).replaceAll("");
+        String bare = withoutMarks(apart);
         return SPACES.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
+    }
+
+    private static String withoutMarks(String text) {
+        StringBuilder bare = new StringBuilder(text.length());
+        text.codePoints().filter(point -> !isMark(point)).forEach(bare::appendCodePoint);
+        return bare.toString();
+    }
+
+    private static boolean isMark(int point) {
+        int type = Character.getType(point);
+        return type == Character.NON_SPACING_MARK
+                || type == Character.COMBINING_SPACING_MARK
+                || type == Character.ENCLOSING_MARK
+                || (point >= SELECTORS_FROM && point <= SELECTORS_TO);
     }
 
     /** The single words of a phrase, in the form in which they are compared. */

@@ -12,14 +12,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import sopwell.desk.StandCommand.AdoptMenu;
-import sopwell.desk.StandCommand.ForOrders;
 import sopwell.mix.DayTally;
 import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
-import sopwell.orders.Asked;
-import sopwell.orders.OrderCommand;
-import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.storage.DataFolder;
 import sopwell.storage.MemoryLog;
 import sopwell.storage.TallyFile;
@@ -28,10 +23,8 @@ import sopwell.storage.TallyFile;
 class DayBookTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 14);
     private static final int DAYS = 4;
-    private static final List<Asked> ASKED = new Script().asked("2 beef dipped hot, fries");
 
     private final MemoryLog log = new MemoryLog("millrace");
-    private int keys;
 
     @Test
     void aRebuiltShelfEqualsTheOneThatGrew() {
@@ -103,7 +96,7 @@ class DayBookTest {
     void aReopenedDayIsCountedAnew() {
         TallyShelf shelf = new MemoryShelf();
         DayBook book = new DayBook(log, Script.SETTINGS, shelf);
-        try (DaysDesk desk = new DaysDesk()) {
+        try (DaysDesk desk = new DaysDesk(log, FIRST)) {
             desk.closed(FIRST);
             desk.closed(FIRST);
             assertEquals(List.of(), book.days(FIRST, FIRST));
@@ -119,67 +112,10 @@ class DayBookTest {
 
     /** Days with one order more each. */
     private void play() {
-        try (DaysDesk desk = new DaysDesk()) {
+        try (DaysDesk desk = new DaysDesk(log, FIRST)) {
             for (int day = 0; day < DAYS; day++) {
                 desk.day(FIRST.plusDays(day), day + 1);
             }
-        }
-    }
-
-    /** A desk whose clock goes from day to day. */
-    private final class DaysDesk implements AutoCloseable {
-        private long nowMs;
-        private final Desk desk = new Desk(log, Script.SETTINGS, () -> at(nowMs), events -> {});
-
-        DaysDesk() {
-            nowMs = noon(FIRST);
-            must(new AdoptMenu(Script.demoMenu()));
-        }
-
-        void day(LocalDate date, int orders) {
-            nowMs = Math.max(nowMs, noon(date));
-            for (int order = 0; order < orders; order++) {
-                place();
-            }
-            nowMs = Math.max(nowMs, noon(date) + 17 * 3_600_000L);
-            must(new ForOrders(new OrderCommand.CutDay()));
-        }
-
-        /** One order that came to nothing, and closed. */
-        void closed(LocalDate date) {
-            nowMs = Math.max(nowMs, noon(date));
-            String order = place();
-            must(new ForOrders(new OrderCommand.VoidOrder(order, 0, "guest left")));
-            must(new ForOrders(new OrderCommand.CloseDay()));
-        }
-
-        private String place() {
-            nowMs += 60_000;
-            return must(new ForOrders(new OrderCommand.Place("", true, ASKED))).events().stream()
-                    .filter(recorded -> recorded.event() instanceof OrderPlaced)
-                    .map(recorded -> ((OrderPlaced) recorded.event()).order())
-                    .findFirst()
-                    .orElseThrow();
-        }
-
-        private Answer must(StandCommand command) {
-            String key = "key " + keys++;
-            Answer answer = desk.submit(key, key, command).join();
-            assertTrue(answer.refusal().isEmpty(), () -> "refused: " + answer.refusal());
-            return answer;
-        }
-
-        private static java.time.Instant at(long ms) {
-            return java.time.Instant.ofEpochMilli(ms);
-        }
-
-        private static long noon(LocalDate date) {
-            return date.atTime(12, 0).atZone(Script.SETTINGS.zone()).toInstant().toEpochMilli();
-        }
-
-        @Override
-        public void close() {
-            desk.close();
         }
     }
 }

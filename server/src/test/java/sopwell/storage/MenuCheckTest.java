@@ -72,6 +72,17 @@ class MenuCheckTest {
     }
 
     @Test
+    void aStationIsNotCalledLikeAScreen() {
+        for (String screen : List.of("counter", "pass", "ready")) {
+            byte[] json = MenuEdit.demo().set("/stations/3/id", "'" + screen + "'").bytes();
+            List<MenuFault> faults = MenuReader.read(json).faults();
+            assertTrue(
+                    faults.stream().anyMatch(fault -> fault.place().equals("/stations/3/id")),
+                    screen + ": " + faults);
+        }
+    }
+
+    @Test
     void findsFaultsOfMeaningAllAtOnce() {
         byte[] json =
                 MenuEdit.demo()

@@ -1,0 +1,90 @@
+package sopwell;
+
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import sopwell.desk.DayBook;
+import sopwell.orders.StandSettings;
+import sopwell.storage.DataFolder;
+import sopwell.storage.SqliteLog;
+import sopwell.storage.TallyFile;
+
+/** Looks after what is kept of past days, of a stand that does not run. Not thread-safe. */
+final class Books {
+    private final Path data;
+    private final PrintStream out;
+
+    Books(Path data, PrintStream out) {
+        this.data = data;
+        this.out = out;
+    }
+
+    /** What is done with a stand's book. */
+    private interface Work {
+        void on(SqliteLog log, DayBook book) throws StartRefused;
+    }
+
+    /**
+     * Counts every past day anew.
+     *
+     * @throws StartRefused when there is no stand in the folder, or it runs
+     */
+    void rebuild() throws StartRefused {
+        with(
+                (log, book) -> {
+                    int days =
+                            book.rebuild(
+                                    (done, all) -> {
+                                        if (done % 100 == 0) {
+                                            out.println(done + " of " + all + " days");
+                                        }
+                                    });
+                    out.println("counted anew: " + days + " days");
+                });
+    }
+
+    /**
+     * Reads the whole log, and compares what is kept of past days with it.
+     *
+     * @throws StartRefused when there is no stand in the folder, it runs, or something is wrong
+     */
+    void check() throws StartRefused {
+        with(
+                (log, book) -> {
+                    long[] events = new long[1];
+                    log.read(1, log.lastSeq(), recorded -> events[0]++);
+                    out.println("the log holds " + events[0] + " events, each as it was written");
+                    List<LocalDate> wrong = book.wrong();
+                    if (!wrong.isEmpty()) {
+                        throw new StartRefused(
+                                "What is kept of these days is not what the log says: "
+                                        + wrong.stream()
+                                                .map(LocalDate::toString)
+                                                .collect(Collectors.joining(", "))
+                                        + ". \"sopwell rebuild\" counts them anew.");
+                    }
+                    out.println("what is kept of past days is what the log says");
+                });
+    }
+
+    private void with(Work work) throws StartRefused {
+        if (!Files.isDirectory(data)) {
+            throw new StartRefused(
+                    "There is no folder " + data + ". Name the stand's with --data.");
+        }
+        try (DataFolder folder = DataFolder.open(data)) {
+            if (!folder.hasLog()) {
+                throw new StartRefused(
+                        "There is no stand in " + data + ". Name its folder with --data.");
+            }
+            StandSettings settings = StandFolder.settings(folder);
+            try (SqliteLog log = folder.openLog(settings.stand());
+                    TallyFile tallies = folder.openTallies(settings.stand())) {
+                work.on(log, new DayBook(log, settings, tallies));
+            }
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package sopwell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sopwell.desk.DaysDesk;
+import sopwell.desk.Script;
+import sopwell.storage.DataFolder;
+import sopwell.storage.SqliteLog;
+
+/** What is kept of past days is checked against the log, and can be made again from it. */
+class BooksTest {
+    private static final LocalDate FIRST = LocalDate.of(2026, 1, 14);
+
+    @TempDir Path folder;
+
+    @Test
+    void rebuildsAndChecksAndFindsATamperedDay() throws Exception {
+        play();
+        assertEquals("counted anew: 2 days\n", said(b -> b.rebuild()));
+        assertTrue(
+                said(b -> b.check()).endsWith("what is kept of past days is what the log says\n"));
+        tamper("UPDATE tallies SET body = '[]' WHERE date = '2026-01-15'");
+        String wrong = refused(b -> b.check());
+        assertTrue(wrong.contains("2026-01-15") && !wrong.contains("2026-01-14"), wrong);
+        said(b -> b.rebuild());
+        assertTrue(said(b -> b.check()).contains("the log holds "));
+    }
+
+    @Test
+    void saysWhenThereIsNoStandOrItRuns() throws Exception {
+        assertTrue(refused(b -> b.check()).contains("There is no stand in " + folder));
+        Path nowhere = folder.resolve("nowhere");
+        StartRefused absent =
+                assertThrows(StartRefused.class, () -> new Books(nowhere, System.out).rebuild());
+        assertTrue(absent.getMessage().contains("There is no folder " + nowhere));
+        assertFalse(Files.exists(nowhere), "asking makes no folder");
+        play();
+        try (DataFolder running = DataFolder.open(folder)) {
+            assertEquals(folder, running.path());
+            RuntimeException busy =
+                    assertThrows(
+                            RuntimeException.class, () -> new Books(folder, System.out).rebuild());
+            assertTrue(busy.getMessage().contains("runs on"), busy.getMessage());
+        }
+    }
+
+    private interface Work {
+        void on(Books books) throws StartRefused;
+    }
+
+    private String said(Work work) throws StartRefused {
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        work.on(new Books(folder, new PrintStream(said, true, StandardCharsets.UTF_8)));
+        return said.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
+    }
+
+    private String refused(Work work) {
+        return assertThrows(StartRefused.class, () -> said(work)).getMessage();
+    }
+
+    /** Three days, of which the newest may still grow. */
+    private void play() throws StartRefused {
+        try (DataFolder data = DataFolder.open(folder)) {
+            StandFolder.fillIfEmpty(data, Config.StartWith.menu);
+            try (SqliteLog log = data.openLog(StandFolder.settings(data).stand());
+                    DaysDesk desk = new DaysDesk(log, FIRST)) {
+                for (int day = 0; day < 3; day++) {
+                    desk.day(FIRST.plusDays(day), day + 1);
+                }
+            }
+        }
+        assertEquals("millrace", Script.SETTINGS.stand());
+    }
+
+    private void tamper(String sql) throws Exception {
+        try (Connection connection =
+                        DriverManager.getConnection(
+                                "jdbc:sqlite:" + folder.resolve("tallies.sqlite"));
+                Statement statement = connection.createStatement()) {
+            assertEquals(1, statement.executeUpdate(sql));
+        }
+    }
+}

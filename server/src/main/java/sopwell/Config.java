@@ -35,8 +35,8 @@ final class Config {
             name = "check",
             mixinStandardHelpOptions = true,
             description =
-                    "Reads the whole log of a stand that does not run, and says whether what is kept"
-                            + " of past days is what the log says.")
+                    "Reads the whole log of a stand that does not run, and says whether what is"
+                            + " kept of past days is what the log says.")
     static final class CheckBooks {
         @Option(
                 names = "--data",

@@ -63,7 +63,7 @@ final class Counter {
     }
 
     StandCommand move() {
-        long cents = 5L * world.random.nextInt(900);
+        long cents = 5L * world.random.nextInt(200);
         return till(
                 world.oneIn(2)
                         ? new TillCommand.PayIn(world.any(CASHIERS), cents, "change")

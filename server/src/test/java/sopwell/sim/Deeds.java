@@ -40,8 +40,8 @@ final class Deeds {
         often(3, hands::answer);
         often(9, counter::pay);
         often(2, counter::refund);
-        often(1, counter::openTill);
-        often(1, counter::move);
+        often(2, counter::openTill);
+        often(3, counter::move);
         often(1, counter::closeTill);
         often(2, counter::print);
         often(1, counter::mark);

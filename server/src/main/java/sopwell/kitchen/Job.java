@@ -2,7 +2,6 @@ package sopwell.kitchen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** One part in a schedule that is being made. Not thread-safe. */
 final class Job {
@@ -46,8 +45,8 @@ final class Job {
         return work.shortLived() && !work.isStarted();
     }
 
-    void waitFor(Optional<Job> first) {
-        first.ifPresent(waits::add);
+    void waitFor(Job first) {
+        waits.add(first);
     }
 
     void dueBy(long newDueMs) {

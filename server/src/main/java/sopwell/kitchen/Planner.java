@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sopwell.menu.Menu;
 import sopwell.menu.Station;
 
@@ -67,7 +68,7 @@ final class Planner {
         }
         List<Job> own = new ArrayList<>();
         for (Work work : parts) {
-            Bench bench = planner.bench(work.part().id().station());
+            Bench bench = planner.bench(work.part().id().station()).orElseThrow();
             Job job = planner.job(work, bench);
             own.add(job);
             bench.add(job);
@@ -85,24 +86,27 @@ final class Planner {
         return new Job(work, bench.pace(kitchen.pace().times().pieceMs(work)));
     }
 
-    /** Tells every job which others it waits for. */
+    /**
+     * Tells every job which others it waits for. What an earlier menu had made at a station that is
+     * no more can't be scheduled, and so is not waited for.
+     */
     private void join() {
         for (Bench bench : benches) {
             for (Job job : bench.jobs()) {
                 for (PartId first : job.work().waitsFor()) {
-                    job.waitFor(bench(first.station()).find(first));
+                    bench(first.station()).flatMap(b -> b.find(first)).ifPresent(job::waitFor);
                 }
             }
         }
     }
 
-    private Bench bench(String station) {
+    private Optional<Bench> bench(String station) {
         for (Bench bench : benches) {
             if (bench.id().equals(station)) {
-                return bench;
+                return Optional.of(bench);
             }
         }
-        throw new IllegalStateException("no station " + station);
+        return Optional.empty();
     }
 
     /** Whenever a hand is free, anywhere, it takes on the oldest work that can be begun. */

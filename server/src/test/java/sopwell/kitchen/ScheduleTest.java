@@ -3,11 +3,15 @@ package sopwell.kitchen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.Script;
+import sopwell.menu.Menu;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
+import sopwell.storage.MenuReader;
+import sopwell.storage.MenuWriter;
 
 /** What is begun when, on the demo's menu: 2 hands on the line, 2 baskets of 4, 2 zones of 6. */
 class ScheduleTest {
@@ -34,6 +38,24 @@ class ScheduleTest {
         assertEquals(each, startsIn(third, 1, "line"));
         assertEquals(2 * each, upIn(third, 1, "line"));
         assertEquals(script.nowMs() + 2 * each, schedule().wholeAtMs(third.id()).orElseThrow());
+    }
+
+    /** A menu adopted at noon may have lost a station that open orders still need. */
+    @Test
+    void aStationThatIsNoMoreHoldsNobodyUp() {
+        Order combo = script.place("combo");
+        String json = MenuWriter.tree(script.menu().parts()).toString();
+        Menu later =
+                MenuReader.read(
+                                json.replace("\"grill\"", "\"griddle\"")
+                                        .getBytes(StandardCharsets.UTF_8))
+                        .menu()
+                        .orElseThrow();
+        Kitchen kitchen = script.stand().kitchen();
+        Schedule schedule = Schedule.of(kitchen, later, script.nowMs());
+        assertTrue(schedule.slot(new PartId(combo.id(), 1, "line")).isPresent());
+        assertTrue(schedule.slot(new PartId(combo.id(), 1, "grill")).isEmpty());
+        assertTrue(WaitQuote.now(kitchen, later, "line").isPresent());
     }
 
     @Test

@@ -151,9 +151,6 @@ public final class Limits {
      */
     public static final int SEND_BUFFER_BYTES = 65_536;
 
-    /** For how long a whole board is sent again as it was written, in milliseconds. */
-    public static final long WHOLE_KEPT_MILLIS = 100;
-
     /** A sign of life goes to every screen this often, in milliseconds. */
     public static final long BEAT_MILLIS = 2_000;
 

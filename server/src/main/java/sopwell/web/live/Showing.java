@@ -4,7 +4,6 @@ import java.time.InstantSource;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import sopwell.Limits;
 import sopwell.boards.Scene;
 import sopwell.desk.Stand;
 
@@ -19,13 +18,6 @@ final class Showing {
     private final Map<String, LiveBoard> boards = new HashMap<>();
     private Scene scene;
     private long sceneSeq;
-    private final Map<Place, Written> wholes = new HashMap<>();
-
-    /** A board in one form and language. */
-    private record Place(String board, FrameWriter writer) {}
-
-    /** A whole board as it was sent. */
-    private record Written(long seq, long nowMs, String text) {}
 
     Showing(String epoch, InstantSource clock, Audience audience) {
         this.epoch = epoch;
@@ -67,24 +59,7 @@ final class Showing {
     }
 
     private void sendWhole(Stand stand, Screen screen) {
-        screen.sendWhole(written(whole(stand, screen.board()), screen));
-    }
-
-    /** Many screens that come back at once are sent the same text. */
-    private String written(Frame whole, Screen screen) {
-        Written known = wholes.get(new Place(screen.board(), screen.writer()));
-        boolean fresh =
-                known != null
-                        && known.seq() == whole.seq()
-                        && Math.abs(whole.nowMs() - known.nowMs()) < Limits.WHOLE_KEPT_MILLIS;
-        if (fresh) {
-            return known.text();
-        }
-        String text = screen.writer().write(whole);
-        wholes.put(
-                new Place(screen.board(), screen.writer()),
-                new Written(whole.seq(), whole.nowMs(), text));
-        return text;
+        screen.sendWhole(screen.writer().write(whole(stand, screen.board())));
     }
 
     /** Sends what has changed on a board to all its screens. */

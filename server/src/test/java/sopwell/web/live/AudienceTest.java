@@ -3,7 +3,6 @@ package sopwell.web.live;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import jakarta.websocket.CloseReason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -46,35 +45,8 @@ class AudienceTest {
     }
 
     private static Screen screen(int place) {
-        Outlet nowhere =
-                new Outlet() {
-                    @Override
-                    public String id() {
-                        return "screen " + place;
-                    }
-
-                    @Override
-                    public boolean isOpen() {
-                        return true;
-                    }
-
-                    @Override
-                    public void send(String text, Done done) {
-                        done.left(true);
-                    }
-
-                    @Override
-                    public void ping() {
-                        throw new AssertionError("nobody asks here");
-                    }
-
-                    @Override
-                    public void close(CloseReason.CloseCode code, String why) {
-                        throw new AssertionError("closed: " + why);
-                    }
-                };
         return new Screen(
-                nowhere,
+                new HeldOutlet("screen " + place),
                 BOARDS.get(Math.floorMod(place, BOARDS.size())),
                 frame -> "",
                 behind -> {},

@@ -2,10 +2,11 @@ package sopwell.desk;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import sopwell.log.EventLog;
@@ -35,14 +36,24 @@ public final class DayBook {
 
     /** The tallies of days that others have followed, oldest first; both dates included. */
     public List<DayTally> days(LocalDate from, LocalDate to) {
-        NavigableMap<LocalDate, Long> ends = ends(from, to);
-        Map<LocalDate, DayTally> found = new TreeMap<>();
-        if (ends.isEmpty()) {
+        return tallies(ends(from, to));
+    }
+
+    /** The same of single dates; those without such a day are left out. */
+    public List<DayTally> days(Collection<LocalDate> dates) {
+        if (dates.isEmpty()) {
             return List.of();
         }
-        for (Shelved kept : shelf.between(ends.firstKey(), ends.lastKey())) {
+        NavigableMap<LocalDate, Long> ends = ends(Collections.min(dates), Collections.max(dates));
+        ends.keySet().retainAll(dates);
+        return tallies(ends);
+    }
+
+    private List<DayTally> tallies(NavigableMap<LocalDate, Long> ends) {
+        Map<LocalDate, DayTally> found = new TreeMap<>();
+        for (Shelved kept : shelf.of(ends.keySet())) {
             LocalDate date = kept.tally().date();
-            if (ends.containsKey(date) && ends.get(date) == kept.lastSeq()) {
+            if (ends.get(date) == kept.lastSeq()) {
                 found.put(date, kept.tally());
             }
         }
@@ -59,19 +70,6 @@ public final class DayBook {
             shelf.put(fresh);
         }
         return List.copyOf(found.values());
-    }
-
-    /** The tally of a day that another has followed. */
-    public Optional<DayTally> day(LocalDate date) {
-        return days(date, date).stream().findFirst();
-    }
-
-    /** The first date with a business day, if there is any. */
-    public Optional<LocalDate> first() {
-        synchronized (firsts) {
-            learn();
-            return firsts.isEmpty() ? Optional.empty() : Optional.of(firsts.firstKey());
-        }
     }
 
     /**
@@ -95,11 +93,8 @@ public final class DayBook {
     /** The dates whose kept tally is not what the log says. */
     public List<LocalDate> wrong() {
         NavigableMap<LocalDate, Long> ends = ends(LocalDate.MIN, LocalDate.MAX);
-        if (ends.isEmpty()) {
-            return List.of();
-        }
         List<LocalDate> wrong = new ArrayList<>();
-        for (Shelved kept : shelf.between(ends.firstKey(), ends.lastKey())) {
+        for (Shelved kept : shelf.all()) {
             LocalDate date = kept.tally().date();
             boolean right =
                     ends.containsKey(date)

@@ -43,6 +43,11 @@ public record Period(LocalDate from, LocalDate to, int beginHalfHour, int endHal
                 && halfHour < endHalfHour;
     }
 
+    /** Whether anything of a day counts. */
+    public boolean holdsAny(DayTally day) {
+        return day.halfHours().stream().anyMatch(half -> holds(day.date(), half.index()));
+    }
+
     /** The same part of another date. */
     public Period on(LocalDate date) {
         return new Period(date, date, beginHalfHour, endHalfHour);

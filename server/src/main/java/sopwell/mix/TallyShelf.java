@@ -1,6 +1,7 @@
 package sopwell.mix;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -15,8 +16,11 @@ public interface TallyShelf {
      */
     record Shelved(DayTally tally, long lastSeq) {}
 
-    /** What is kept of some dates, oldest first; both included. */
-    List<Shelved> between(LocalDate from, LocalDate to);
+    /** What is kept of these dates, oldest first. */
+    List<Shelved> of(Collection<LocalDate> dates);
+
+    /** Everything that is kept, oldest first. */
+    List<Shelved> all();
 
     /** Keeps tallies, in place of older ones of the same dates. */
     void put(List<Shelved> tallies);

@@ -12,7 +12,9 @@ import java.sql.Statement;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.mix.TallyShelf;
@@ -28,9 +30,10 @@ public final class TallyFile implements TallyShelf, AutoCloseable {
             "CREATE TABLE IF NOT EXISTS tallies (stand TEXT NOT NULL, date TEXT NOT NULL,"
                     + " last_seq INTEGER NOT NULL, body TEXT NOT NULL,"
                     + " PRIMARY KEY (stand, date)) STRICT, WITHOUT ROWID";
-    private static final String BETWEEN =
-            "SELECT date, last_seq, body FROM tallies"
-                    + " WHERE stand = ? AND date BETWEEN ? AND ? ORDER BY date";
+    private static final String ALL =
+            "SELECT date, last_seq, body FROM tallies WHERE stand = ? ORDER BY date";
+    private static final String ONE =
+            "SELECT date, last_seq, body FROM tallies WHERE stand = ? AND date = ?";
     private static final String PUT =
             "INSERT OR REPLACE INTO tallies (stand, date, last_seq, body) VALUES (?, ?, ?, ?)";
     private static final String CLEAR = "DELETE FROM tallies WHERE stand = ?";
@@ -45,25 +48,46 @@ public final class TallyFile implements TallyShelf, AutoCloseable {
     }
 
     @Override
-    public synchronized List<Shelved> between(LocalDate from, LocalDate to) {
-        try (PreparedStatement query = open().prepareStatement(BETWEEN)) {
-            query.setString(1, stand);
-            query.setString(2, from.toString());
-            query.setString(3, to.toString());
+    public synchronized List<Shelved> of(Collection<LocalDate> dates) {
+        try (PreparedStatement query = open().prepareStatement(ONE)) {
             List<Shelved> found = new ArrayList<>();
-            try (ResultSet rows = query.executeQuery()) {
-                while (rows.next()) {
-                    LocalDate date = LocalDate.parse(rows.getString(1));
-                    found.add(
-                            new Shelved(TallyCodec.read(date, rows.getString(3)), rows.getLong(2)));
-                }
+            for (LocalDate date : new TreeSet<>(dates)) {
+                query.setString(1, stand);
+                query.setString(2, date.toString());
+                read(query, found);
             }
             return found;
         } catch (SQLException | IOException | DateTimeParseException damaged) {
-            LOGGER.log(Level.WARNING, file + " is damaged; its tallies are counted anew", damaged);
-            startOver();
-            return List.of();
+            return nothing(damaged);
         }
+    }
+
+    @Override
+    public synchronized List<Shelved> all() {
+        try (PreparedStatement query = open().prepareStatement(ALL)) {
+            List<Shelved> found = new ArrayList<>();
+            query.setString(1, stand);
+            read(query, found);
+            return found;
+        } catch (SQLException | IOException | DateTimeParseException damaged) {
+            return nothing(damaged);
+        }
+    }
+
+    private static void read(PreparedStatement query, List<Shelved> found)
+            throws SQLException, IOException {
+        try (ResultSet rows = query.executeQuery()) {
+            while (rows.next()) {
+                LocalDate date = LocalDate.parse(rows.getString(1));
+                found.add(new Shelved(TallyCodec.read(date, rows.getString(3)), rows.getLong(2)));
+            }
+        }
+    }
+
+    private List<Shelved> nothing(Exception damaged) {
+        LOGGER.log(Level.WARNING, file + " is damaged; its tallies are counted anew", damaged);
+        startOver();
+        return List.of();
     }
 
     @Override

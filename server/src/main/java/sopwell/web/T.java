@@ -100,7 +100,12 @@ public final class T {
 
     /** A share of a whole in percent, or a dash of nothing. */
     public String percent(int part, int whole) {
-        return whole == 0 ? "–" : Math.round(100.0 * part / whole) + " %";
+        return whole == 0 ? "–" : percent((double) part / whole);
+    }
+
+    /** A share, 0 to 1, in whole percent. */
+    public String percent(double share) {
+        return Math.round(share * 100) + " %";
     }
 
     /** A date in words. */

@@ -38,19 +38,10 @@ public record Tallies(
         return follower.ask(this::newest)
                 .thenApplyAsync(
                         newest -> {
-                            List<DayTally> days = new ArrayList<>();
-                            dates.stream()
-                                    .sorted()
-                                    .forEach(date -> book.day(date).ifPresent(days::add));
+                            List<DayTally> days = new ArrayList<>(book.days(dates));
                             newest.filter(day -> dates.contains(day.date())).ifPresent(days::add);
                             return days;
                         });
-    }
-
-    /** The first and the last date with a business day. */
-    public CompletableFuture<Optional<LocalDate>> first() {
-        return follower.ask(stand -> stand.orders().date())
-                .thenApplyAsync(newest -> book.first().or(() -> newest));
     }
 
     private Optional<DayTally> newest(Stand stand) {

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.mix.DayTally;
@@ -33,13 +32,18 @@ class DayBookTest {
         play();
         List<DayTally> days = book.days(FIRST, FIRST.plusDays(DAYS));
         assertEquals(DAYS - 1, days.size(), "the newest day may still grow");
-        List<Shelved> before = grown.between(FIRST, FIRST.plusDays(DAYS));
+        List<Shelved> before = grown.all();
         List<String> progress = new ArrayList<>();
         assertEquals(3, book.rebuild((done, all) -> progress.add(done + "/" + all)));
-        assertEquals(before, grown.between(FIRST, FIRST.plusDays(DAYS)));
+        assertEquals(before, grown.all());
         assertEquals(List.of("1/3", "2/3", "3/3"), progress);
         assertEquals(List.of(), book.wrong());
-        assertEquals(Optional.of(FIRST), book.first());
+        LocalDate never = FIRST.minusDays(3);
+        assertEquals(
+                List.of(days.get(0), days.get(2)),
+                book.days(List.of(FIRST.plusDays(2), never, FIRST)),
+                "single dates, oldest first");
+        assertEquals(List.of(), book.days(List.of()));
     }
 
     @Test
@@ -48,16 +52,16 @@ class DayBookTest {
         DayBook book = new DayBook(log, Script.SETTINGS, shelf);
         play();
         book.days(FIRST, FIRST.plusDays(DAYS));
-        Shelved second = shelf.between(FIRST.plusDays(1), FIRST.plusDays(1)).get(0);
+        Shelved second = shelf.of(List.of(FIRST.plusDays(1))).get(0);
         shelf.put(
                 List.of(
                         new Shelved(
                                 new DayTally(second.tally().date(), List.of()), second.lastSeq())));
         assertEquals(List.of(FIRST.plusDays(1)), book.wrong());
-        assertTrue(book.day(FIRST.plusDays(1)).orElseThrow().halfHours().isEmpty());
+        assertTrue(book.days(List.of(FIRST.plusDays(1))).get(0).halfHours().isEmpty());
         book.rebuild((done, all) -> {});
         assertEquals(List.of(), book.wrong());
-        assertFalse(book.day(FIRST.plusDays(1)).orElseThrow().halfHours().isEmpty());
+        assertFalse(book.days(List.of(FIRST.plusDays(1))).get(0).halfHours().isEmpty());
     }
 
     @Test
@@ -69,12 +73,12 @@ class DayBookTest {
                 counted = new DayBook(log, Script.SETTINGS, file).days(FIRST, FIRST.plusDays(9));
             }
             try (TallyFile file = data.openTallies("millrace")) {
-                List<Shelved> kept = file.between(FIRST, FIRST.plusDays(9));
+                List<Shelved> kept = file.all();
                 assertEquals(counted, kept.stream().map(Shelved::tally).toList());
                 assertEquals(List.of(), new DayBook(log, Script.SETTINGS, file).wrong());
             }
             try (TallyFile other = data.openTallies("elsewhere")) {
-                assertEquals(List.of(), other.between(FIRST, FIRST.plusDays(9)));
+                assertEquals(List.of(), other.all());
             }
         }
     }
@@ -101,7 +105,7 @@ class DayBookTest {
             desk.closed(FIRST);
             assertEquals(List.of(), book.days(FIRST, FIRST));
             desk.day(FIRST.plusDays(1), 1);
-            assertEquals(2, voids(book.day(FIRST).orElseThrow()));
+            assertEquals(2, voids(book.days(List.of(FIRST)).get(0)));
             assertEquals(List.of(), book.days(FIRST.plusDays(1), FIRST.plusDays(1)));
         }
     }

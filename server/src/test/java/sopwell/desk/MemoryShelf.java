@@ -1,6 +1,7 @@
 package sopwell.desk;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
 import sopwell.mix.TallyShelf;
@@ -10,8 +11,13 @@ public final class MemoryShelf implements TallyShelf {
     private final TreeMap<LocalDate, Shelved> kept = new TreeMap<>();
 
     @Override
-    public synchronized List<Shelved> between(LocalDate from, LocalDate to) {
-        return List.copyOf(kept.subMap(from, true, to, true).values());
+    public synchronized List<Shelved> of(Collection<LocalDate> dates) {
+        return kept.values().stream().filter(one -> dates.contains(one.tally().date())).toList();
+    }
+
+    @Override
+    public synchronized List<Shelved> all() {
+        return List.copyOf(kept.values());
     }
 
     @Override

@@ -28,8 +28,6 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
         try {
             LocalDate from = date(ask, "from", today);
             LocalDate to = date(ask, "to", today);
-            int begin = halfHour(ask, "begin", 0);
-            int end = halfHour(ask, "end", HalfHours.END_MAX);
             Optional<DayOfWeek> weekday = weekday(ask);
             if (to.isBefore(from)) {
                 throw new Unclear("mix.reversed", t(ask).date(from), t(ask).date(to));
@@ -40,14 +38,34 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
             if (ChronoUnit.DAYS.between(from, to) >= Limits.MIX_DAYS_MAX) {
                 throw new Unclear("mix.too-long", Limits.MIX_DAYS_MAX);
             }
-            if (end <= begin) {
-                throw new Unclear("mix.part-reversed", ask.in("begin"), ask.in("end"));
-            }
-            return new AskedPeriod(Optional.of(new Period(from, to, begin, end)), weekday, "");
+            return new AskedPeriod(Optional.of(period(ask, from, to)), weekday, "");
         } catch (Unclear unclear) {
-            return new AskedPeriod(
-                    Optional.empty(), Optional.empty(), t(ask).of(unclear.key, unclear.args));
+            return unclear.said(ask);
         }
+    }
+
+    /** Reads {@code begin} and {@code end} alone: a part of one date. */
+    static AskedPeriod of(LocalDate date, Ask ask) {
+        try {
+            return new AskedPeriod(Optional.of(period(ask, date, date)), Optional.empty(), "");
+        } catch (Unclear unclear) {
+            return unclear.said(ask);
+        }
+    }
+
+    /** Whether one date was asked for, as such. */
+    boolean isOneDay() {
+        return weekday.isEmpty() && period.map(Period::isOneDay).orElse(false);
+    }
+
+    /** The part of the day as an address names it, or empty for all of it. */
+    static String query(Period period) {
+        return period.isWholeDays()
+                ? ""
+                : "?begin="
+                        + HalfHours.begins(period.beginHalfHour())
+                        + "&end="
+                        + HalfHours.begins(period.endHalfHour());
     }
 
     /** Whether a date counts. */
@@ -55,15 +73,13 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
         return weekday.isEmpty() || weekday.get() == date.getDayOfWeek();
     }
 
-    /** The part of the day that an address asks for, of one date; the whole day when unclear. */
-    static Period partOf(Ask ask, LocalDate date) {
-        try {
-            int begin = halfHour(ask, "begin", 0);
-            int end = halfHour(ask, "end", HalfHours.END_MAX);
-            return end > begin ? new Period(date, date, begin, end) : Period.day(date);
-        } catch (Unclear unclear) {
-            return Period.day(date);
+    private static Period period(Ask ask, LocalDate from, LocalDate to) throws Unclear {
+        int begin = halfHour(ask, "begin", 0);
+        int end = halfHour(ask, "end", HalfHours.END_MAX);
+        if (end <= begin) {
+            throw new Unclear("mix.part-reversed", ask.in("begin"), ask.in("end"));
         }
+        return new Period(from, to, begin, end);
     }
 
     private static LocalDate date(Ask ask, String name, LocalDate otherwise) throws Unclear {
@@ -118,6 +134,10 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
             super(key);
             this.key = key;
             this.args = args;
+        }
+
+        AskedPeriod said(Ask ask) {
+            return new AskedPeriod(Optional.empty(), Optional.empty(), t(ask).of(key, args));
         }
     }
 }

@@ -2,10 +2,12 @@ package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.Limits;
 import sopwell.mix.Against;
 import sopwell.mix.DayTally;
 import sopwell.mix.Mix;
@@ -31,29 +33,33 @@ final class MixRoutes {
 
     private Reply day(Ask ask) throws PageHandling.Interrupted {
         AskedDay<DayFigures> day = AskedDay.of(ask, context, DayFigures::of, context.days());
+        AskedPeriod part = AskedPeriod.of(day.date(), ask);
+        boolean there = day.found().isPresent() && part.period().isPresent();
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("data", day.found().orElse(null));
-        params.put("sold", day.found().isEmpty() ? null : sold(ask, day));
-        params.put("sentence", day.sentence());
+        params.put("sold", there ? sold(ask, day, part.period().get()) : null);
+        params.put("sentence", day.sentence().isEmpty() ? part.sentence() : day.sentence());
         if (!ask.partial()) {
             params.put("date", day.date());
+            params.put("part", part.period().map(AskedPeriod::query).orElse(""));
             params.put("live", AskedDay.isToday(ask));
         }
         String template = ask.partial() ? "mix/body" : "mix/page";
-        return PageHandling.html(day.status(), context.pages().render(template, params));
+        int status = part.period().isEmpty() ? 422 : day.status();
+        return PageHandling.html(status, context.pages().render(template, params));
     }
 
     /** The part of the day that was asked, beside the same weekdays before. */
-    private MixView sold(Ask ask, AskedDay<DayFigures> day) throws PageHandling.Interrupted {
+    private MixView sold(Ask ask, AskedDay<DayFigures> day, Period part)
+            throws PageHandling.Interrupted {
         DayFigures figures = day.found().orElseThrow();
         Names names = context.tallies().names().get();
-        Period part = AskedPeriod.partOf(ask, day.date());
         Mix mix =
                 part.isWholeDays() ? figures.mix() : Mix.of(part, List.of(figures.tally()), names);
         List<DayTally> before =
                 PageHandling.await(context.tallies().of(Against.weekdaysBefore(day.date())));
-        return new MixView(ask.screen().t(), mix, Against.of(mix, before, names), Optional.empty());
+        return new MixView(ask.screen().t(), mix, Against.of(mix, before, names), List.of(), 0);
     }
 
     private Reply days(Ask ask) throws PageHandling.Interrupted {
@@ -62,6 +68,10 @@ final class MixRoutes {
         }
         LocalDate today = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
         AskedPeriod asked = AskedPeriod.of(ask, today);
+        if (asked.isOneDay()) {
+            Period one = asked.period().orElseThrow();
+            return PageHandling.redirect("/mix/" + one.from() + AskedPeriod.query(one));
+        }
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("asked", ask.named());
@@ -75,17 +85,19 @@ final class MixRoutes {
         Period period = asked.period().orElseThrow();
         List<DayTally> tallies =
                 PageHandling.await(context.tallies().between(period.from(), period.to())).stream()
-                        .filter(day -> asked.holds(day.date()))
+                        .filter(day -> asked.holds(day.date()) && period.holdsAny(day))
                         .toList();
         Names names = context.tallies().names().get();
-        List<Mix> each =
-                tallies.stream()
-                        .map(day -> Mix.of(period.on(day.date()), List.of(day), names))
-                        .toList();
+        int left = Math.max(0, tallies.size() - Limits.MIX_DAYS_SHOWN_MAX);
+        List<Mix> newestFirst = new ArrayList<>();
+        for (DayTally day : tallies.subList(left, tallies.size())) {
+            newestFirst.add(0, Mix.of(period.on(day.date()), List.of(day), names));
+        }
         return new MixView(
                 ask.screen().t(),
                 Mix.of(period, tallies, names),
                 Optional.empty(),
-                Optional.of(each));
+                newestFirst,
+                left);
     }
 }

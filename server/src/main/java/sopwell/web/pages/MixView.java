@@ -3,7 +3,6 @@ package sopwell.web.pages;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import sopwell.Limits;
 import sopwell.mix.Against;
 import sopwell.mix.HalfHours;
 import sopwell.mix.ItemCount;
@@ -18,9 +17,10 @@ import sopwell.web.T;
  * What was sold, in one language. Immutable.
  *
  * @param against the same weekdays before, for a single day that has any
- * @param each every day by itself, oldest first, when several were asked for
+ * @param each the newest days by themselves, the newest first, when several were asked for
+ * @param daysLeft how many earlier days are not listed by themselves
  */
-public record MixView(T t, Mix mix, Optional<Against> against, Optional<List<Mix>> each) {
+public record MixView(T t, Mix mix, Optional<Against> against, List<Mix> each, int daysLeft) {
     /** From what share of a table's pieces on a cell is set heavy, in percent. */
     private static final int HEAVY_PERCENT = 15;
 
@@ -49,7 +49,7 @@ public record MixView(T t, Mix mix, Optional<Against> against, Optional<List<Mix
 
     /** A share in whole percent, or a dash of nothing. */
     public String share(Share share) {
-        return share.isKnown() ? percent(share.value()) : "–";
+        return share.isKnown() ? t.percent(share.value()) : "–";
     }
 
     /** Between which shares the true one lies, as far as so few pieces can tell. */
@@ -61,7 +61,7 @@ public record MixView(T t, Mix mix, Optional<Against> against, Optional<List<Mix
 
     /** What the share was on the last such weekdays, or nothing when that is not known. */
     public String before(Share then) {
-        return then.isKnown() ? t.of("mix.then", percent(then.value())) : "";
+        return then.isKnown() ? t.of("mix.then", t.percent(then.value())) : "";
     }
 
     /** The share of a row on the last such weekdays. */
@@ -94,21 +94,6 @@ public record MixView(T t, Mix mix, Optional<Against> against, Optional<List<Mix
                                         a.lastFour().days(),
                                         weekdays(mix.period().from())))
                 .orElse("");
-    }
-
-    /** The newest days by themselves, the newest first; the others are counted. */
-    public List<Mix> daysShown() {
-        List<Mix> days = each.orElse(List.of());
-        List<Mix> newest =
-                days.subList(Math.max(0, days.size() - Limits.MIX_DAYS_SHOWN_MAX), days.size());
-        return newest.stream()
-                .sorted((a, b) -> b.period().from().compareTo(a.period().from()))
-                .toList();
-    }
-
-    /** How many earlier days are not listed by themselves. */
-    public int daysLeft() {
-        return each.orElse(List.of()).size() - daysShown().size();
     }
 
     /** Which days are shown, and which part of them. */
@@ -146,8 +131,8 @@ public record MixView(T t, Mix mix, Optional<Against> against, Optional<List<Mix
                 up ? "mix.moved.up" : "mix.moved.down",
                 t.local(moved.item()),
                 t.local(moved.way()),
-                percent(moved.now().value()),
-                percent(moved.before()),
+                t.percent(moved.now().value()),
+                t.percent(moved.before()),
                 moved.days(),
                 weekdays(mix.period().from()));
     }
@@ -158,9 +143,5 @@ public record MixView(T t, Mix mix, Optional<Against> against, Optional<List<Mix
 
     private static String time(int halfHour) {
         return HalfHours.begins(halfHour).toString();
-    }
-
-    private static String percent(double share) {
-        return Math.round(share * 100) + " %";
     }
 }

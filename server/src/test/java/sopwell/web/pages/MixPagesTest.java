@@ -54,7 +54,7 @@ class MixPagesTest {
                 page);
         assertTrue(page.contains("beef, dry: 20 %, down from 80 %"), page);
         assertTrue(page.contains("before 20 %"), page);
-        assertTrue(page.contains("share of the last 4 Fridays"), page);
+        assertTrue(page.contains("on the same weekday before (Fridays: 4)"), page);
         assertTrue(page.contains("71–87 %"), "Wilson of 80 in 100: " + page);
         String spanish = flat(stand.get("/mix/today?lang=es").body());
         assertTrue(
@@ -66,7 +66,7 @@ class MixPagesTest {
     void severalDaysAddUpAndLeadToEach() {
         fridays();
         String page = flat(stand.get("/mix?from=2026-11-27&to=2027-01-01").body());
-        assertTrue(page.contains("6 days with orders"), page);
+        assertTrue(page.contains("Days with orders: 6"), page);
         assertTrue(page.contains("<dd>600</dd>"), page);
         assertTrue(page.contains("href=\"/mix/2026-12-04\""), page);
         String few = flat(stand.get("/mix?from=2026-11-27&to=2026-12-10&weekday=5").body());
@@ -85,6 +85,28 @@ class MixPagesTest {
         assertTrue(
                 flat(stand.get("/mix/today?begin=12:00&end=12:30").body())
                         .contains("<dd>100</dd>"));
+    }
+
+    @Test
+    void aPartOfOneDayStandsBesideTheSamePartOfOthers() {
+        fridays();
+        String part = flat(stand.get("/mix/2027-01-01?begin=12:00&end=12:30").body());
+        assertTrue(part.contains("January 1, 2027, 12:00 to 12:30"), part);
+        assertTrue(part.contains("80 %, up from 20 % on the 5 Fridays before"), part);
+        assertFalse(part.contains("placed to whole"), "waits are of whole days: " + part);
+        String live = stand.get("/mix/today?begin=12:00&end=12:30").body();
+        assertTrue(live.contains("hx-get=\"/mix/today?begin=12:00&amp;end=12:30\""), live);
+        assertTrue(
+                flat(stand.get("/mix/today?begin=20:00&end=21:00").body())
+                        .contains("Nothing was ordered in that part of the day."));
+        HttpResponse<String> unclear = stand.get("/mix/today?begin=noon");
+        assertEquals(422, unclear.statusCode());
+        assertTrue(unclear.body().contains("“noon” is not a time"), unclear.body());
+        HttpResponse<String> alone =
+                stand.get("/mix?from=2026-12-04&to=2026-12-04&weekday=&begin=12:00&end=12:30");
+        assertEquals(
+                "/mix/2026-12-04?begin=12:00&end=12:30",
+                alone.headers().firstValue("Location").orElse(alone.body()));
     }
 
     @ParameterizedTest

@@ -21,6 +21,16 @@ final class Config {
         nothing
     }
 
+    /** What works on a stand's folder. */
+    abstract static class InFolder {
+        @Option(
+                names = "--data",
+                paramLabel = "DIR",
+                defaultValue = "sopwell-data",
+                description = "The folder that holds the stand: ${DEFAULT-VALUE}.")
+        Path data;
+    }
+
     /** {@code sopwell rehearse}. */
     @Command(
             name = "rehearse",
@@ -37,42 +47,21 @@ final class Config {
             description =
                     "Reads the whole log of a stand that does not run, and says whether what is"
                             + " kept of past days is what the log says.")
-    static final class CheckBooks {
-        @Option(
-                names = "--data",
-                paramLabel = "DIR",
-                defaultValue = "sopwell-data",
-                description = "The folder that holds the stand: ${DEFAULT-VALUE}.")
-        Path data;
-    }
+    static final class CheckBooks extends InFolder {}
 
     /** {@code sopwell rebuild}. */
     @Command(
             name = "rebuild",
             mixinStandardHelpOptions = true,
             description = "Counts the past days of a stand that does not run anew from its log.")
-    static final class Rebuild {
-        @Option(
-                names = "--data",
-                paramLabel = "DIR",
-                defaultValue = "sopwell-data",
-                description = "The folder that holds the stand: ${DEFAULT-VALUE}.")
-        Path data;
-    }
+    static final class Rebuild extends InFolder {}
 
     /** {@code sopwell serve}. */
     @Command(
             name = "serve",
             mixinStandardHelpOptions = true,
             description = "Runs the stand until it is stopped.")
-    static final class Serve {
-        @Option(
-                names = "--data",
-                paramLabel = "DIR",
-                defaultValue = "sopwell-data",
-                description = "The folder that holds the stand: ${DEFAULT-VALUE}.")
-        Path data;
-
+    static final class Serve extends InFolder {
         @Option(
                 names = "--host",
                 paramLabel = "HOST",

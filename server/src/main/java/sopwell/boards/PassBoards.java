@@ -1,6 +1,7 @@
 package sopwell.boards;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +17,6 @@ import sopwell.kitchen.OrderStage;
 import sopwell.kitchen.Part;
 import sopwell.kitchen.PartState;
 import sopwell.kitchen.Pass;
-import sopwell.kitchen.PassRules;
 import sopwell.menu.Allergens;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
@@ -43,23 +43,20 @@ public final class PassBoards {
      * @param digits the digits of its whole orders
      */
     public static PassBoard pass(Sources from, Digits<String> digits) {
-        List<PassRow> open = new ArrayList<>();
-        List<PassRow> whole = new ArrayList<>();
+        List<Order> open = new ArrayList<>();
+        List<Order> whole = new ArrayList<>();
         for (Order order : from.orders().open()) {
-            if (from.kitchen().stage(order) == OrderStage.UP) {
-                whole.add(row(from, order));
-            } else {
-                open.add(row(from, order));
-            }
+            (from.kitchen().stage(order) == OrderStage.UP ? whole : open).add(order);
         }
-        whole.sort(Comparator.comparingLong(PassRow::wholeAtMs));
-        List<PassRow> wholeShown = shown(whole);
+        whole.sort(Comparator.comparingLong(order -> from.kitchen().wholeAtMs(order.id())));
+        List<PassRow> openShown = rows(from, shown(open));
+        List<PassRow> wholeShown = rows(from, shown(whole));
         Map<String, Integer> keys = digits.give(wholeShown.stream().map(PassRow::order).toList());
         return new PassBoard(
-                shown(open),
+                openShown,
                 wholeShown.stream().map(row -> row.withDigit(keys.get(row.order()))).toList(),
-                from.orders().lastHanded().stream().map(order -> row(from, order)).toList(),
-                open.size() - shown(open).size(),
+                rows(from, from.orders().lastHanded()),
+                open.size() - openShown.size(),
                 whole.size() - wholeShown.size());
     }
 
@@ -69,9 +66,7 @@ public final class PassBoards {
         for (Order order : orders.open()) {
             if (kitchen.stage(order) == OrderStage.UP) {
                 long freshAtMs =
-                        Math.max(
-                                PassRules.wholeAtMs(kitchen, order.id()),
-                                pass.of(order.id()).calledAtMs());
+                        Math.max(kitchen.wholeAtMs(order.id()), pass.of(order.id()).calledAtMs());
                 rows.add(new ReadyRow(order.number(), order.name(), freshAtMs));
             }
         }
@@ -84,6 +79,10 @@ public final class PassBoards {
         return rows.subList(0, Math.min(rows.size(), Limits.BOARD_ROWS_MAX));
     }
 
+    private static List<PassRow> rows(Sources from, Collection<Order> orders) {
+        return orders.stream().map(order -> row(from, order)).toList();
+    }
+
     private static PassRow row(Sources from, Order order) {
         Kitchen kitchen = from.kitchen();
         List<PassRow.PassPart> parts =
@@ -93,7 +92,7 @@ public final class PassBoards {
                         .toList();
         OrderStage stage = kitchen.stage(order);
         boolean whole = stage == OrderStage.UP || stage == OrderStage.HANDED;
-        long wholeAtMs = whole ? PassRules.wholeAtMs(kitchen, order.id()) : 0;
+        long wholeAtMs = whole ? kitchen.wholeAtMs(order.id()) : 0;
         Pass.Standing standing = from.pass().of(order.id());
         return new PassRow(
                 order.id(),

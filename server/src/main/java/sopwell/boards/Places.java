@@ -93,6 +93,11 @@ public final class Places {
         return ups.settled(part, upAtMs, nowMs);
     }
 
+    /** Forgets when anything but these was expected. */
+    void keepExpected(Set<PartId> parts) {
+        ups.keepOnly(parts);
+    }
+
     /** What is left of a row whose first part is gone keeps the row's place and digit. */
     private boolean inherits(Wanted row, Map<PartId, Wanted> wanted) {
         PartId former = rowOf.get(row.lead());

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import sopwell.Limits;
 import sopwell.kitchen.CellWord;
 import sopwell.kitchen.Kitchen;
@@ -43,6 +44,11 @@ public final class StationBoards {
         PartRows drawing = new PartRows(scene, steps, station.builds(), places);
         List<PartRow> rows =
                 shown.stream().map(id -> drawing.row(byLead.get(id), keys.get(id))).toList();
+        places.keepExpected(
+                rows.stream()
+                        .flatMap(row -> row.waits().stream())
+                        .map(RowWait::part)
+                        .collect(Collectors.toSet()));
         List<Column> columns = steps.stream().map(step -> column(step, rows)).toList();
         return new StationBoard(
                 station.id(),

@@ -17,7 +17,6 @@ import sopwell.menu.Menu;
 import sopwell.menu.Station;
 import sopwell.orders.Order;
 import sopwell.orders.OrderEvent;
-import sopwell.orders.OrderLine;
 
 /**
  * The parts of the open day's orders and how far each is. Not thread-safe: its owner is one thread.
@@ -84,7 +83,10 @@ public final class Kitchen {
                 }
                 lateEdits.voided(late);
             }
-            case HANDED -> pace.handed(order.orElseThrow(), parts(order.orElseThrow().id()));
+            case HANDED -> {
+                Order handed = order.orElseThrow();
+                pace.handed(handed, wholeAtMs(handed.id()));
+            }
             case DISCOUNTED, BROUGHT_BACK -> {}
         }
         order.ifPresent(about -> pace.worked(menu(about.menuRevision()), atMs));
@@ -267,6 +269,14 @@ public final class Kitchen {
         return begun ? OrderStage.STARTED : OrderStage.WAITING;
     }
 
+    /**
+     * When the last part of an order came up, milliseconds since 1970-01-01 UTC; 0 when it has no
+     * part that is up.
+     */
+    public long wholeAtMs(String order) {
+        return partsOf(order).values().stream().mapToLong(Part::upAtMs).reduce(0, Math::max);
+    }
+
     /** The parts put up by a station, newest first; at most fifty are remembered. */
     Collection<PartId> lastUp(String station) {
         Deque<PartId> ups = lastUp.get(station);
@@ -294,7 +304,7 @@ public final class Kitchen {
 
     /** Answers whether something was altered that was begun already. */
     private boolean refit(Order order, long atMs) {
-        Map<PartId, Making> wanted = wanted(order);
+        Map<PartId, Making> wanted = Making.of(order, menu(order.menuRevision()));
         boolean late = false;
         for (PartId id : List.copyOf(partsOf(order.id()).keySet())) {
             if (!wanted.containsKey(id)) {
@@ -318,20 +328,6 @@ public final class Kitchen {
             put(old.refitted(making, order.name()));
         }
         return false;
-    }
-
-    private Map<PartId, Making> wanted(Order order) {
-        Menu menu = menu(order.menuRevision());
-        Map<PartId, Making> wanted = new LinkedHashMap<>();
-        for (OrderLine line : order.lines()) {
-            Making making =
-                    new Making(
-                            line.selection(), line.quantity(), order.toGo(), order.menuRevision());
-            for (String station : Router.stations(menu, line.selection())) {
-                wanted.put(new PartId(order.id(), line.line(), station), making);
-            }
-        }
-        return wanted;
     }
 
     /** Whether a station would see no difference. */

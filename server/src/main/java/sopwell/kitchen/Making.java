@@ -1,6 +1,11 @@
 package sopwell.kitchen;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import sopwell.menu.Menu;
 import sopwell.menu.Selection;
+import sopwell.orders.Order;
+import sopwell.orders.OrderLine;
 
 /**
  * What is to be made. Immutable.
@@ -18,5 +23,19 @@ public record Making(Selection selection, int quantity, boolean toGo, String men
     /** So many made the same way. */
     public Making of(int pieces) {
         return new Making(selection, pieces, toGo, menuRevision);
+    }
+
+    /** What an order asks of each station, line by line. */
+    static Map<PartId, Making> of(Order order, Menu menu) {
+        Map<PartId, Making> wanted = new LinkedHashMap<>();
+        for (OrderLine line : order.lines()) {
+            Making making =
+                    new Making(
+                            line.selection(), line.quantity(), order.toGo(), order.menuRevision());
+            for (String station : Router.stations(menu, line.selection())) {
+                wanted.put(new PartId(order.id(), line.line(), station), making);
+            }
+        }
+        return wanted;
     }
 }

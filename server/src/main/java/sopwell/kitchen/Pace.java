@@ -1,7 +1,6 @@
 package sopwell.kitchen;
 
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import sopwell.Limits;
@@ -111,11 +110,7 @@ final class Pace {
         }
     }
 
-    void handed(Order order, Collection<Part> parts) {
-        long wholeAtMs = 0;
-        for (Part part : parts) {
-            wholeAtMs = Math.max(wholeAtMs, part.upAtMs());
-        }
+    void handed(Order order, long wholeAtMs) {
         quoted.handed(order, wholeAtMs);
     }
 

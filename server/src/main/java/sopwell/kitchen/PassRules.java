@@ -27,20 +27,12 @@ public final class PassRules {
         };
     }
 
-    /**
-     * When the last part of an order came up, milliseconds since 1970-01-01 UTC; 0 when it has no
-     * part that is up.
-     */
-    public static long wholeAtMs(Kitchen kitchen, String order) {
-        return kitchen.parts(order).stream().mapToLong(Part::upAtMs).reduce(0, Math::max);
-    }
-
     private static Decision call(Pass pass, Kitchen kitchen, Order order) {
         Optional<Refusal> notWhole = KitchenRules.notWhole(kitchen, order);
         if (notWhole.isPresent()) {
             return new Decision(List.of(), notWhole);
         }
-        int before = pass.of(order.id()).callsSince(wholeAtMs(kitchen, order.id()));
+        int before = pass.of(order.id()).callsSince(kitchen.wholeAtMs(order.id()));
         return Decision.accepted(new PassEvent.NumberCalled(order.id(), before + 1));
     }
 

@@ -12,13 +12,6 @@ import java.util.regex.Pattern;
  * is read the way it was checked.
  */
 public final class Words {
-    /**
-     * Variation selectors, which choose a picture of a letter; also where Java is not Java's own.
-     */
-    private static final int SELECTORS_FROM = 0xE0100;
-
-    private static final int SELECTORS_TO = 0xE01EF;
-
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
 
     private Words() {}
@@ -43,8 +36,7 @@ public final class Words {
         int type = Character.getType(point);
         return type == Character.NON_SPACING_MARK
                 || type == Character.COMBINING_SPACING_MARK
-                || type == Character.ENCLOSING_MARK
-                || (point >= SELECTORS_FROM && point <= SELECTORS_TO);
+                || type == Character.ENCLOSING_MARK;
     }
 
     /** The single words of a phrase, in the form in which they are compared. */

@@ -40,7 +40,7 @@ class PassTest {
         script.later(30);
         script.allUp(order);
         Pass pass = script.stand().pass();
-        long wholeAtMs = PassRules.wholeAtMs(script.stand().kitchen(), order.id());
+        long wholeAtMs = script.stand().kitchen().wholeAtMs(order.id());
         assertEquals(0, pass.of(order.id()).callsSince(wholeAtMs));
         script.must(new CallNumber(order.id()));
         assertEquals(1, pass.of(order.id()).callsSince(wholeAtMs));

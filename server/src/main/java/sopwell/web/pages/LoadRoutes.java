@@ -1,7 +1,6 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sopwell.Limits;
@@ -45,20 +44,10 @@ final class LoadRoutes {
 
     /** What the load showed when it was pressed; empty when one is no part of the station. */
     private static Optional<List<PartId>> parts(Ask ask) {
-        List<PartId> parts = new ArrayList<>();
-        String[] written = ask.field("part").split(" ", -1);
-        if (written.length > Limits.STATION_LOAD_PIECES_MAX) {
-            return Optional.empty();
-        }
-        for (String one : written) {
-            Optional<PartId> part =
-                    PartId.read(one).filter(id -> id.station().equals(ask.in("station")));
-            if (part.isEmpty()) {
-                return Optional.empty();
-            }
-            parts.add(part.get());
-        }
-        return Optional.of(parts);
+        List<String> written = List.of(ask.field("part").split(" ", -1));
+        return written.size() > Limits.STATION_LOAD_PIECES_MAX
+                ? Optional.empty()
+                : RowParts.read(written, ask.in("station"));
     }
 
     private Reply refill(Ask ask) throws PageHandling.Interrupted {

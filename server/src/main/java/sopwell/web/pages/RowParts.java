@@ -21,15 +21,17 @@ final class RowParts {
         if (!with.isBlank()) {
             written.addAll(List.of(with.strip().split(" ", -1)));
         }
-        if (written.size() > Limits.ORDER_LINES_MAX) {
-            return Optional.empty();
-        }
+        return written.size() > Limits.ORDER_LINES_MAX
+                ? Optional.empty()
+                : read(written, ask.in("station")).filter(RowParts::areOfOneOrder);
+    }
+
+    /** Parts by their names; empty when one of them is no part of the station. */
+    static Optional<List<PartId>> read(List<String> written, String station) {
         List<PartId> parts = new ArrayList<>();
         for (String one : written) {
-            Optional<PartId> part =
-                    PartId.read(one).filter(id -> id.station().equals(ask.in("station")));
-            boolean known = part.isPresent();
-            if (!known || (!parts.isEmpty() && !isOfOneOrder(parts.get(0), part.get()))) {
+            Optional<PartId> part = PartId.read(one).filter(id -> id.station().equals(station));
+            if (part.isEmpty()) {
                 return Optional.empty();
             }
             parts.add(part.get());
@@ -37,7 +39,7 @@ final class RowParts {
         return Optional.of(parts);
     }
 
-    private static boolean isOfOneOrder(PartId one, PartId other) {
-        return one.order().equals(other.order());
+    private static boolean areOfOneOrder(List<PartId> parts) {
+        return parts.stream().map(PartId::order).distinct().count() == 1;
     }
 }

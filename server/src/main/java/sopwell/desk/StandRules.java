@@ -34,14 +34,14 @@ final class StandRules {
 
     /** What was learned goes on into a day that opens, so that the log of the day has it. */
     private static Decision withPace(Stand stand, Decision decision) {
-        PaceEvent.PaceCarried carried = stand.kitchen().learned();
-        if (carried.isNothing()) {
+        if (decision.events().stream().noneMatch(DayOpened.class::isInstance)) {
             return decision;
         }
+        PaceEvent.PaceCarried carried = stand.kitchen().learned();
         List<Event> events = new ArrayList<>();
         for (Event event : decision.events()) {
             events.add(event);
-            if (event instanceof DayOpened) {
+            if (event instanceof DayOpened && !carried.isNothing()) {
                 events.add(carried);
             }
         }

@@ -1,0 +1,8 @@
+/**
+ * What is bought and made, in what amounts, and what each sold piece takes of it. Pure: no I/O, no
+ * clock, no randomness.
+ *
+ * <p>Amounts are exact decimals in an ingredient's base unit: grams, millilitres or pieces. Knows
+ * the menu and log.
+ */
+package sopwell.stock.recipes;

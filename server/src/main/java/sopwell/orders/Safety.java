@@ -12,6 +12,7 @@ package sopwell.orders;
  * @param holdRoastF how hot a roast is held at least that was cooked or reheated by a roast's table
  * @param slicerYears how old somebody must be to work with a slicer
  * @param slicerCleanHours how often a slicer in use is cleaned at least
+ * @param food the limits that cooling, roasting, holding and dating are watched by
  */
 public record Safety(
         String source,
@@ -21,11 +22,12 @@ public record Safety(
         int holdF,
         int holdRoastF,
         int slicerYears,
-        int slicerCleanHours) {
+        int slicerCleanHours,
+        FoodLimits food) {
     /**
      * FDA Food Code 2022, 3-403.11 (reheating), 3-501.16 (hot holding), 4-602.11(C) (slicer), as
      * States adopted these sections; the slicer's age is 29 CFR 570.61.
      */
     public static final Safety USUAL =
-            new Safety("FDA Food Code 2022", 165, 15, 2, 135, 130, 18, 4);
+            new Safety("FDA Food Code 2022", 165, 15, 2, 135, 130, 18, 4, FoodLimits.USUAL);
 }

@@ -149,7 +149,7 @@ final class MoneyFields {
     }
 
     /** One of the words that an enum's constants are written as; left out, the usual one. */
-    private static <E extends Enum<E>> E word(Fields fields, String field, E usual) {
+    static <E extends Enum<E>> E word(Fields fields, String field, E usual) {
         String word = fields.textOr(field);
         if (word.isEmpty()) {
             return usual;
@@ -165,7 +165,8 @@ final class MoneyFields {
         return usual;
     }
 
-    private static String written(Enum<?> constant) {
+    /** How an enum's constant is written in files. */
+    static String written(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -29,7 +29,8 @@ final class SafetyFields {
                         fahrenheit(safety, "holdF"),
                         fahrenheit(safety, "holdRoastF"),
                         StandFile.within(safety, "slicerYears", YEARS_MIN, YEARS_MAX),
-                        StandFile.within(safety, "slicerCleanHours", 1, HOURS_MAX));
+                        StandFile.within(safety, "slicerCleanHours", 1, HOURS_MAX),
+                        FoodFields.read(safety));
         safety.close();
         return read;
     }
@@ -44,6 +45,7 @@ final class SafetyFields {
         written.put("holdRoastF", safety.holdRoastF());
         written.put("slicerYears", safety.slicerYears());
         written.put("slicerCleanHours", safety.slicerCleanHours());
+        FoodFields.write(written, safety.food());
     }
 
     private static int fahrenheit(Fields safety, String field) {

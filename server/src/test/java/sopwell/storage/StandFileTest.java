@@ -74,6 +74,16 @@ class StandFileTest {
             /safety/reheatHours | 0              | out of range
             /safety/source   | ''                | is empty
             /safety/edition  | 2022              | no field
+            /safety/food/coldF | 51              | out of range
+            /safety/food/cooling/middleF | 140   | not between
+            /safety/food/cooling/totalMinutes | 0 | out of range
+            /safety/food/cooling/totalMinutes | 120 | too few
+            /safety/food/oilDays | 0             | out of range
+            /safety/food/oilSource | ''          | is empty
+            /safety/food/roastTable | '8-log'    | no roast table
+            /safety/food/ovens/0/kind | 'gas'    | no word here
+            /safety/food/temperatures | 'K'      | no word here
+            /safety/food/warm | 135              | no field
             /orderNumberMax  | 98                | out of range
             /orderNumberMax  | 10000000          | out of range
             /ordernumbermax  | 99                | no field
@@ -84,6 +94,23 @@ class StandFileTest {
         assertEquals(1, faults.size(), faults.toString());
         assertEquals(where, faults.get(0).place());
         assertTrue(faults.get(0).wrong().contains(wrong), faults.get(0).wrong());
+    }
+
+    @Test
+    void aStandMayHaveARoastTableOfItsOwn() {
+        MenuEdit edit = new MenuEdit(DEMO).remove("/safety/food/roastTable");
+        String rows = "[{'f': 140, 'seconds': 900}, {'f': 150, 'seconds': 60}]";
+        byte[] right =
+                edit.set("/safety/food/roast", "{'source': 'Tarn County', 'rows': " + rows + "}")
+                        .bytes();
+        StandSettings settings = StandFile.read(right).settings().orElseThrow();
+        assertEquals(900, settings.safety().food().roast().rows().get(0).seconds());
+        assertEquals(settings, StandFile.read(StandFile.write(settings)).settings().orElseThrow());
+        String turned = "[{'f': 150, 'seconds': 60}, {'f': 140, 'seconds': 900}]";
+        byte[] wrong =
+                edit.set("/safety/food/roast", "{'source': 'Tarn County', 'rows': " + turned + "}")
+                        .bytes();
+        assertEquals("/safety/food/roast/rows/1", StandFile.read(wrong).faults().get(0).place());
     }
 
     @Test

@@ -10,9 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class UnitTest {
-    /**
-     * NIST Handbook 44, Appendix C (bold figures are exact); NIST SP 811, B.8: from memory.
-     */
+    /** NIST Handbook 44, Appendix C (bold figures are exact); NIST SP 811, B.8: from memory. */
     @ParameterizedTest
     @CsvSource({
         "LB, 453.59237",

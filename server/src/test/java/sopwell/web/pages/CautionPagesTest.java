@@ -14,6 +14,7 @@ import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
+import sopwell.orders.FoodLimits;
 import sopwell.orders.Safety;
 import sopwell.web.Texts;
 
@@ -55,7 +56,8 @@ class CautionPagesTest {
     @Test
     void theLimitsAreTheStandsOwn() {
         Menu menu = PageStand.menu();
-        Safety other = new Safety("Tarn County 2019", 170, 20, 1, 140, 140, 21, 3);
+        Safety other =
+                new Safety("Tarn County 2019", 170, 20, 1, 140, 140, 21, 3, FoodLimits.USUAL);
         CautionView view = CautionView.of(Texts.load().in(Lang.EN), other, menu, "line");
         List<String> lines = view.cautions().stream().map(view::line).toList();
         assertEquals(3, lines.size(), lines.toString());

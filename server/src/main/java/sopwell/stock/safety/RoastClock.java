@@ -1,0 +1,106 @@
+package sopwell.stock.safety;
+
+import java.util.List;
+import java.util.Optional;
+import sopwell.orders.FoodLimits;
+import sopwell.orders.FoodLimits.OvenKind;
+import sopwell.orders.RoastTable;
+import sopwell.stock.safety.Standing.State;
+import sopwell.stock.safety.Standing.Todo;
+
+/**
+ * The inside of a roast against the table of temperatures and times. Stateless.
+ *
+ * <p>A temperature between two rows counts as the lower one; nothing is interpolated. What the
+ * table asks for must be shown by measurements: from the first to the last of a run of them in
+ * which none is below the row. Heat that rises after the oven counts, as the code says.
+ */
+public final class RoastClock {
+    private RoastClock() {}
+
+    /** How long the table has a roast held at a temperature; empty when it is below every row. */
+    public static Optional<Integer> secondsAt(RoastTable table, Temperature temperature) {
+        Optional<Integer> seconds = Optional.empty();
+        for (RoastTable.Row row : table.rows()) {
+            if (temperature.isAtLeast(row.f())) {
+                seconds = Optional.of(row.seconds());
+            }
+        }
+        return seconds;
+    }
+
+    /**
+     * How a roast stands.
+     *
+     * @param readings of its inside, oldest first
+     */
+    public static Standing roast(RoastTable table, List<Reading> readings) {
+        if (table.rows().stream().anyMatch(row -> isShown(row, readings))) {
+            return Standing.done();
+        }
+        Temperature lowest = Temperature.fahrenheit(table.rows().get(0).f());
+        if (readings.isEmpty() || isBelow(readings.get(readings.size() - 1), lowest)) {
+            return new Standing(State.FINE, Todo.ROAST_ON, 0, Optional.of(lowest));
+        }
+        Standing best = new Standing(State.FINE, Todo.ROAST_ON, 0, Optional.of(lowest));
+        for (RoastTable.Row row : table.rows()) {
+            Optional<Reading> from = runStart(row, readings);
+            long byMs = from.map(r -> r.atMs() + row.seconds() * 1_000L).orElse(Long.MAX_VALUE);
+            if (from.isPresent() && (best.byMs() == 0 || byMs <= best.byMs())) {
+                best = Standing.fine(Todo.ROAST_HOLD, byMs, Temperature.fahrenheit(row.f()));
+            }
+        }
+        return best;
+    }
+
+    /** The oven's limit for a roast of a weight, by kind of oven. */
+    public static Optional<Temperature> oven(FoodLimits limits, OvenKind kind, long grams) {
+        return limits.ovens().stream()
+                .filter(oven -> oven.kind() == kind)
+                .findFirst()
+                .map(oven -> grams < limits.largeFromGrams() ? oven.smallF() : oven.largeF())
+                .map(Temperature::fahrenheit);
+    }
+
+    /** Whether an oven at a temperature keeps the limit for a roast of a weight. */
+    public static boolean isOvenRight(
+            FoodLimits limits, OvenKind kind, long grams, Temperature temperature) {
+        boolean most = limits.ovens().stream().anyMatch(o -> o.kind() == kind && o.isMost());
+        return oven(limits, kind, grams)
+                .filter(
+                        limit ->
+                                most
+                                        ? temperature.compareTo(limit) <= 0
+                                        : temperature.compareTo(limit) >= 0)
+                .isPresent();
+    }
+
+    private static boolean isBelow(Reading reading, Temperature limit) {
+        return reading.temperature().compareTo(limit) < 0;
+    }
+
+    private static boolean isShown(RoastTable.Row row, List<Reading> readings) {
+        long fromMs = -1;
+        for (Reading reading : readings) {
+            if (!reading.temperature().isAtLeast(row.f())) {
+                fromMs = -1;
+                continue;
+            }
+            fromMs = fromMs < 0 ? reading.atMs() : fromMs;
+            if (reading.atMs() - fromMs >= row.seconds() * 1_000L) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The first of the newest measurements of which none is below a row. */
+    private static Optional<Reading> runStart(RoastTable.Row row, List<Reading> readings) {
+        Optional<Reading> start = Optional.empty();
+        for (Reading reading : readings) {
+            boolean held = reading.temperature().isAtLeast(row.f());
+            start = held ? Optional.of(start.orElse(reading)) : Optional.empty();
+        }
+        return start;
+    }
+}

@@ -11,7 +11,9 @@ import java.util.Optional;
  * @param again that pieces of it are made again
  * @param cancelled begun, then taken off the order; stays in sight until it is seen
  * @param placedAtMs since when its guest waits for it, milliseconds since 1970-01-01 UTC
- * @param startedAtMs when work began, or 0
+ * @param tappedAtMs when somebody first said that work began, or 0 when nobody has: what goes up
+ *     unannounced was begun nobody knows when
+ * @param startedAtMs when the work that is now in hand, or was put up last, began, or 0
  * @param upAtMs when it was put up, or 0
  */
 public record Part(
@@ -23,12 +25,13 @@ public record Part(
         Optional<Again> again,
         boolean cancelled,
         long placedAtMs,
+        long tappedAtMs,
         long startedAtMs,
         long upAtMs) {
 
     static Part fresh(PartId id, int number, String name, Making making, long atMs) {
         return new Part(
-                id, number, name, making, Optional.empty(), Optional.empty(), false, atMs, 0, 0);
+                id, number, name, making, Optional.empty(), Optional.empty(), false, atMs, 0, 0, 0);
     }
 
     /** How many pieces are to be made. */
@@ -57,11 +60,32 @@ public record Part(
     /** The same work, for a guest who has waited since then. */
     Part since(long takenAtMs) {
         return new Part(
-                id, number, name, making, before, again, cancelled, takenAtMs, startedAtMs, upAtMs);
+                id,
+                number,
+                name,
+                making,
+                before,
+                again,
+                cancelled,
+                takenAtMs,
+                tappedAtMs,
+                startedAtMs,
+                upAtMs);
     }
 
     Part started(long atMs) {
-        return with(before, cancelled, atMs, 0);
+        return new Part(
+                id,
+                number,
+                name,
+                making,
+                before,
+                again,
+                cancelled,
+                placedAtMs,
+                tappedAtMs == 0 ? atMs : tappedAtMs,
+                atMs,
+                0);
     }
 
     Part up(long atMs) {
@@ -94,6 +118,7 @@ public record Part(
                 Optional.of(next),
                 cancelled,
                 placedAtMs,
+                tappedAtMs,
                 started,
                 0);
     }
@@ -111,6 +136,7 @@ public record Part(
                 Optional.empty(),
                 false,
                 placedAtMs,
+                tappedAtMs,
                 startedAtMs,
                 0);
     }
@@ -126,6 +152,7 @@ public record Part(
                 again,
                 cancelled,
                 placedAtMs,
+                tappedAtMs,
                 startedAtMs,
                 upAtMs);
     }
@@ -141,6 +168,7 @@ public record Part(
                 again,
                 newCancelled,
                 placedAtMs,
+                tappedAtMs,
                 newStarted,
                 newUp);
     }

@@ -213,4 +213,28 @@ public final class Limits {
 
     /** Open orders in one answer. */
     public static final int LISTED_ORDERS_MAX = 1_000;
+
+    /** Questions about past days that may wait; one more is told to come again. */
+    public static final int PAST_QUEUE_MAX = 32;
+
+    /** Boards of past days that are kept drawn, of one day each: a few megabytes at most. */
+    public static final int PAST_BOARDS_MAX = 10;
+
+    /** Past days whose curve is kept. */
+    public static final int PAST_DAYS_MAX = 20;
+
+    /** Runs of a day again, to see what is chance. */
+    public static final int WHAT_IF_RUNS = 20;
+
+    /** How many fewer guests a day is tried with, in percent. */
+    public static final int WHAT_IF_GUESTS_PERCENT_MIN = -50;
+
+    /** How many more guests a day is tried with, in percent. */
+    public static final int WHAT_IF_GUESTS_PERCENT_MAX = 100;
+
+    /** How many hands or machines more or fewer a station is tried with. */
+    public static final int WHAT_IF_HANDS_MAX = 2;
+
+    /** Orders of a day that is tried again; a longer day is refused. */
+    public static final int WHAT_IF_ORDERS_MAX = 3_000;
 }

@@ -48,6 +48,7 @@ final class RunningStand implements AutoCloseable {
     private final Desk desk;
     private final Follower follower;
     private final Server server;
+    private final StandRoutes routes;
     private final String host;
     private final ScheduledExecutorService ticks =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "ticks"));
@@ -78,7 +79,7 @@ final class RunningStand implements AutoCloseable {
         this.desk = new Desk(log, settings, clock, follower::follow);
         adopt(menu);
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
-        StandRoutes routes =
+        this.routes =
                 new StandRoutes(
                         new StandRoutes.Running(
                                 log, desk, follower, hub, new DayBook(log, settings, tallies)),
@@ -134,6 +135,7 @@ final class RunningStand implements AutoCloseable {
         cuts.cancel(false);
         ticks.shutdown();
         server.close();
+        routes.close();
         desk.close();
         follower.close();
         tallies.close();
@@ -146,6 +148,7 @@ final class RunningStand implements AutoCloseable {
         try {
             server.start();
         } catch (RuntimeException taken) {
+            routes.close();
             desk.close();
             follower.close();
             tallies.close();

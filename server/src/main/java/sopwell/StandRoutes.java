@@ -36,9 +36,10 @@ import sopwell.web.pages.HtmlFrames;
 import sopwell.web.pages.PageContext;
 import sopwell.web.pages.PageRoutes;
 import sopwell.web.pages.Pages;
+import sopwell.web.past.PastDays;
 
 /** Hands the web what it needs to answer. Thread-safe. */
-final class StandRoutes {
+final class StandRoutes implements AutoCloseable {
     private static final int KEY_BYTES = 16;
 
     private final EventLog log;
@@ -48,6 +49,7 @@ final class StandRoutes {
     private final BoardHub hub;
     private final MenuShelf menus;
     private final DayBook book;
+    private final PastDays past;
     private final InstantSource clock;
     private final Texts texts = Texts.load();
     private final Pages pages;
@@ -65,6 +67,7 @@ final class StandRoutes {
         this.hub = running.hub();
         this.menus = new MenuShelf(log);
         this.book = running.book();
+        this.past = new PastDays(log, settings);
         this.clock = clock;
         this.pages = new Pages(follower::menu, settings.zone());
     }
@@ -86,6 +89,7 @@ final class StandRoutes {
                         date -> askDay(date, DayFigures::of),
                         new Tallies(follower, book, settings, this::names),
                         date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
+                        past,
                         this::newKey));
         ApiRoutes.add(
                 routes,
@@ -106,6 +110,12 @@ final class StandRoutes {
                                 return askDay(date, question);
                             }
                         }));
+    }
+
+    /** Ends what is still being read for somebody. */
+    @Override
+    public void close() {
+        past.close();
     }
 
     FrameWriter html(Lang lang) {

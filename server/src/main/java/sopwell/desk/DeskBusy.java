@@ -4,7 +4,8 @@ package sopwell.desk;
 public final class DeskBusy extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    DeskBusy(String sentence) {
+    /** Says why. */
+    public DeskBusy(String sentence) {
         super(sentence);
     }
 }

@@ -3,6 +3,7 @@ package sopwell.desk;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import sopwell.log.EventLog;
@@ -33,11 +34,24 @@ public final class Replay {
     }
 
     /** The stand as it was at the end of a date, or empty when nothing was opened on it. */
-    public static java.util.Optional<Stand> day(
-            EventLog log, StandSettings settings, LocalDate date) {
+    public static Optional<Stand> day(EventLog log, StandSettings settings, LocalDate date) {
+        return span(log, date)
+                .map(span -> range(log, settings, span.from(), span.to(), event -> {}));
+    }
+
+    /**
+     * Where a date's events stand in the log. Immutable.
+     *
+     * @param from the place of its first opening
+     * @param to the place before the next date's opening, or the last of all
+     */
+    public record Span(long from, long to) {}
+
+    /** Where a date's events are, or empty when nothing was opened on it. */
+    public static Optional<Span> span(EventLog log, LocalDate date) {
+        long to = log.lastSeq();
         List<Long> places = log.placesOf(DayOpened.class);
         long from = 0;
-        long to = log.lastSeq();
         for (int i = places.size() - 1; i >= 0; i--) {
             LocalDate opened = dateAt(log, places.get(i));
             if (opened.equals(date)) {
@@ -48,18 +62,22 @@ public final class Replay {
                 to = places.get(i) - 1;
             }
         }
-        return from == 0
-                ? java.util.Optional.empty()
-                : java.util.Optional.of(range(log, settings, from, to, event -> {}));
+        return from == 0 ? Optional.empty() : Optional.of(new Span(from, Math.max(from, to)));
     }
 
-    private static Stand range(
-            EventLog log, StandSettings settings, long from, long to, Consumer<Recorded> alsoTo) {
+    /** A stand that knows the menu that was in force at a place, and nothing else. */
+    public static Stand before(EventLog log, StandSettings settings, long from) {
         Stand stand = new Stand(settings);
         OptionalLong menu = log.lastOf(MenuAdopted.class, from);
         if (menu.isPresent()) {
             log.read(menu.getAsLong(), menu.getAsLong(), stand::apply);
         }
+        return stand;
+    }
+
+    private static Stand range(
+            EventLog log, StandSettings settings, long from, long to, Consumer<Recorded> alsoTo) {
+        Stand stand = before(log, settings, from);
         log.read(
                 from,
                 to,

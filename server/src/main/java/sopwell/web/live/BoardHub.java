@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -15,12 +14,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import sopwell.Limits;
-import sopwell.boards.Digits;
-import sopwell.boards.OrderBoards;
-import sopwell.boards.PassBoards;
-import sopwell.boards.Places;
 import sopwell.boards.Scene;
-import sopwell.boards.StationBoards;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
 
@@ -41,8 +35,6 @@ public final class BoardHub implements AutoCloseable {
 
     /** The board of open orders at the counter. */
     public static final String COUNTER = "counter";
-
-    private static final Set<String> FIXED = Set.of(PASS, READY, COUNTER);
 
     private final Follower follower;
     private final InstantSource clock;
@@ -162,42 +154,11 @@ public final class BoardHub implements AutoCloseable {
      * @param scene what the boards of stations are drawn from
      */
     static LiveBoard newBoard(String name, String epoch, Function<Stand, Scene> scene) {
-        return switch (name) {
-            case PASS -> {
-                Digits<String> digits = new Digits<>();
-                yield new LiveBoard(name, epoch, s -> PassBoards.pass(passSources(s), digits));
-            }
-            case READY ->
-                    new LiveBoard(
-                            name, epoch, s -> PassBoards.ready(s.orders(), s.kitchen(), s.pass()));
-            case COUNTER ->
-                    new LiveBoard(
-                            name,
-                            epoch,
-                            s ->
-                                    OrderBoards.counter(
-                                            s.orders(),
-                                            s.till(),
-                                            s.kitchen(),
-                                            s.outs(),
-                                            s::menuOf));
-            default -> {
-                Places places = new Places();
-                yield new LiveBoard(
-                        name,
-                        epoch,
-                        s -> StationBoards.of(s.menu().station(name), scene.apply(s), places));
-            }
-        };
-    }
-
-    private static PassBoards.Sources passSources(Stand stand) {
-        return new PassBoards.Sources(
-                stand.orders(), stand.till(), stand.kitchen(), stand.pass(), stand::menuOf);
+        return new LiveBoard(name, epoch, Drawing.of(name, scene));
     }
 
     static boolean isBoard(Stand stand, String name) {
-        return FIXED.contains(name) || (stand.hasMenu() && stand.menu().hasStation(name));
+        return Drawing.isBoard(stand, name);
     }
 
     /** Each screen has its turn once in so many milliseconds. */

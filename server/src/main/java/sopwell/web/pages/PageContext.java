@@ -15,6 +15,7 @@ import sopwell.web.DayFigures;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
+import sopwell.web.past.PastDays;
 
 /**
  * What the screens need. Immutable; everything in it is thread-safe.
@@ -26,6 +27,7 @@ import sopwell.web.live.Frame;
  * @param days the mix of any date ({@link DayFigures#of}), empty when no day was opened on it
  * @param tallies what was sold on any days
  * @param reports the money of any date, empty when no day was opened on it
+ * @param past days that are looked at again
  * @param keys makes idempotency keys for forms; each call gives another one
  */
 public record PageContext(
@@ -42,4 +44,5 @@ public record PageContext(
         Function<LocalDate, CompletableFuture<Optional<DayFigures>>> days,
         Tallies tallies,
         Function<LocalDate, CompletableFuture<Optional<DayReport>>> reports,
+        PastDays past,
         Supplier<String> keys) {}

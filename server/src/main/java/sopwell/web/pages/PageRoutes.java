@@ -39,6 +39,7 @@ public final class PageRoutes {
         new PaperRoutes(context, handling).add(routes);
         new AwayRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
+        new PlaybackRoutes(context, handling).add(routes);
     }
 
     static int status(Reason reason) {

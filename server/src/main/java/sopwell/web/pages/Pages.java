@@ -19,6 +19,7 @@ import sopwell.menu.Menu;
 import sopwell.web.T;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
+import sopwell.web.past.Picture;
 
 /** Draws pages, fragments and frames from the templates. Thread-safe. */
 public final class Pages {
@@ -109,6 +110,21 @@ public final class Pages {
         params.put("en", texts.in(Lang.EN));
         params.put("es", texts.in(Lang.ES));
         return render("ready/page", params);
+    }
+
+    /** A board of the past, drawn as it was then, with nothing to press. */
+    String still(Picture picture, T t) {
+        Pages then = new Pages(engine, picture::menu, zone);
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("head", FrameHead.of(picture.frame()));
+        if (picture.frame().board() instanceof StationBoard board) {
+            params.put("v", then.station(board, t));
+            params.put("pans", new PanView(t, zone, board));
+            return Still.of(render("playback/station", params));
+        }
+        params.put("v", new PassView(t));
+        params.put("board", (PassBoard) picture.frame().board());
+        return Still.of(render("playback/pass", params));
     }
 
     CounterView counter(T t) {

@@ -48,6 +48,7 @@ import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.Frame;
 import sopwell.web.live.FrameWriter;
+import sopwell.web.past.PastDays;
 
 /** A stand with screens on a free port, over a log in memory; its clock stands until it is set. */
 public final class PageStand implements AutoCloseable {
@@ -62,6 +63,7 @@ public final class PageStand implements AutoCloseable {
     private final Texts texts = Texts.load();
     private final Pages pages = new Pages(follower::menu, Script.SETTINGS.zone());
     private final BoardHub hub = new BoardHub(follower, log.epoch(), now::get, System::nanoTime);
+    private final PastDays past = new PastDays(log, settings);
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;
 
@@ -93,6 +95,7 @@ public final class PageStand implements AutoCloseable {
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(PageStand::report)),
+                        past,
                         () -> "form-" + keys.incrementAndGet());
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
@@ -219,6 +222,7 @@ public final class PageStand implements AutoCloseable {
     @Override
     public void close() {
         server.close();
+        past.close();
         desk.close();
         follower.close();
         log.close();

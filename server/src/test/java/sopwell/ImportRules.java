@@ -21,7 +21,7 @@ final class ImportRules {
     private static final Set<String> SLICES =
             Set.of(
                     "money", "menu", "call", "log", "orders", "till", "kitchen", "stock", "mix",
-                    "prep");
+                    "prep", "whatif");
 
     /** Packages that compute and do nothing else. */
     private static final Set<String> PURE = with(SLICES, "boards", "counter");
@@ -39,6 +39,7 @@ final class ImportRules {
                     entry("stock", Set.of("orders", "menu", "log", "money")),
                     entry("mix", Set.of("orders", "kitchen", "menu", "log")),
                     entry("prep", Set.of("mix", "stock", "orders", "menu", "money", "log")),
+                    entry("whatif", Set.of("mix", "kitchen", "orders", "menu", "log")),
                     entry("records", SLICES),
                     entry("boards", SLICES),
                     entry("counter", Set.of("call", "menu", "money", "orders")),

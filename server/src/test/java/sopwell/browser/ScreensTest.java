@@ -30,7 +30,9 @@ class ScreensTest {
                     "/till",
                     "/screens",
                     "/till/today",
-                    "/mix/today");
+                    "/mix/today",
+                    "/playback/today",
+                    "/what-if/today");
     private static final List<int[]> SIZES =
             List.of(new int[] {1920, 1080}, new int[] {1280, 800}, new int[] {390, 844});
 

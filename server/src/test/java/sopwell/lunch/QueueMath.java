@@ -10,11 +10,11 @@ import java.util.OptionalDouble;
  * erlangc; for M/D/1 the Pollaczek-Khinchine formula.) A queue that is offered as much as it can
  * serve, or more, has no steady state and no value here.
  */
-final class QueueMath {
+public final class QueueMath {
     private QueueMath() {}
 
     /** The share of offered load that finds all of {@code servers} busy and is lost. */
-    static double erlangB(int servers, double offered) {
+    public static double erlangB(int servers, double offered) {
         double lost = 1;
         for (int k = 1; k <= servers; k++) {
             lost = offered * lost / (k + offered * lost);
@@ -23,7 +23,7 @@ final class QueueMath {
     }
 
     /** The share that must wait. */
-    static OptionalDouble erlangC(int servers, double offered) {
+    public static OptionalDouble erlangC(int servers, double offered) {
         if (offered >= servers) {
             return OptionalDouble.empty();
         }
@@ -32,7 +32,7 @@ final class QueueMath {
     }
 
     /** The mean wait before service of M/M/c, in the unit of the service time. */
-    static OptionalDouble waitMmc(int servers, double perUnit, double service) {
+    public static OptionalDouble waitMmc(int servers, double perUnit, double service) {
         double offered = perUnit * service;
         OptionalDouble waits = erlangC(servers, offered);
         return waits.isEmpty()
@@ -51,7 +51,7 @@ final class QueueMath {
     }
 
     /** How many wait on average in M/D/1. */
-    static OptionalDouble queueMd1(double load) {
+    public static OptionalDouble queueMd1(double load) {
         return load >= 1
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(load * load / (2 * (1 - load)));

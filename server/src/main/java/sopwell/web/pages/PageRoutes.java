@@ -40,6 +40,7 @@ public final class PageRoutes {
         new AwayRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
         new PlaybackRoutes(context, handling).add(routes);
+        new WhatIfRoutes(context, handling).add(routes);
     }
 
     static int status(Reason reason) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import sopwell.desk.Stand;
 import sopwell.kitchen.OrderStage;
 import sopwell.log.Recorded;
+import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
 import sopwell.menu.Station;
 import sopwell.orders.Order;
@@ -45,9 +46,18 @@ final class Curve {
     /** The day as it was read. */
     PastDay done(LocalDate date) {
         lookUntil(lastMs + MINUTE_MS);
-        List<Station> stations = stand.hasMenu() ? stand.menu().stations() : List.of();
+        List<Station> stations = menu(stand).map(Menu::stations).orElse(List.of());
         int seconds = second(lastMs + 999);
         return new PastDay(date, fromMs, seconds, stations, minutes, peak(), slowest());
+    }
+
+    /** The menu of a day's last order: another may have come before the next day was opened. */
+    static Optional<Menu> menu(Stand stand) {
+        Optional<Menu> last = stand.hasMenu() ? Optional.of(stand.menu()) : Optional.empty();
+        for (Order order : stand.orders().all()) {
+            last = Optional.of(stand.menuOf(order.menuRevision()));
+        }
+        return last;
     }
 
     private int second(long atMs) {

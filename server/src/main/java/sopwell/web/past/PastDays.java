@@ -20,6 +20,7 @@ import sopwell.desk.Stand;
 import sopwell.kitchen.StationEvent;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
+import sopwell.menu.Menu;
 import sopwell.orders.StandSettings;
 
 /**
@@ -60,7 +61,12 @@ public final class PastDays implements AutoCloseable {
      * @param stand belongs to whoever asked, on the thread of the asking
      * @param hands what was said of stations during the day, in order
      */
-    public record Over(Stand stand, List<Recorded> hands) {}
+    public record Over(Stand stand, List<Recorded> hands) {
+        /** The menu that the day was worked by; empty when there was none. */
+        public Optional<Menu> menu() {
+            return Curve.menu(stand);
+        }
+    }
 
     private record Wanted(LocalDate date, String board) {}
 

@@ -67,7 +67,7 @@ class PlaybackPagesTest {
         lunch();
         String page = stand.get("/playback/today?lang=es").body();
         assertTrue(page.contains("Máximo 12:05: 2 en espera"), page);
-        assertTrue(page.contains("La más lenta: orden 1, 7:00 min"), page);
+        assertTrue(page.contains("El más lento: pedido 1, 7:00 min"), page);
         assertTrue(page.contains("data-to=\"419\""), page);
         assertTrue(page.contains("href=\"/playback/2026-11-27?board=pass&amp;at=0\""), page);
         assertTrue(page.contains("max=\"420\""), page);

@@ -13,13 +13,7 @@ import java.util.List;
  * @param upMs when all of it was really up; 0 when it never was
  */
 public record Guest(
-        int id,
-        long atMs,
-        long sinceMs,
-        int halfHour,
-        long windowMs,
-        long upMs,
-        List<Task> tasks) {
+        int id, long atMs, long sinceMs, int halfHour, long windowMs, long upMs, List<Task> tasks) {
     public Guest {
         tasks = List.copyOf(tasks);
     }

@@ -36,9 +36,7 @@ final class Times {
     /** The standard deviation of the logarithms of a station's times. */
     double spread(String station) {
         Learned learned = known.get(new Kind(station, "", ""));
-        return learned == null
-                ? SPREAD_USUAL
-                : Math.sqrt(learned.varianceMillionths() / MILLION);
+        return learned == null ? SPREAD_USUAL : Math.sqrt(learned.varianceMillionths() / MILLION);
     }
 
     static boolean isBelieved(double tookMs, double knownMs) {

@@ -16,8 +16,7 @@ class PlaybackTest {
     private static final String CLOCK = "return document.getElementById('past-clock').textContent";
 
     @Test
-    void aDayIsDraggedAndPlayedAndNothingOnItCanBePressed(@TempDir Path folder)
-            throws IOException {
+    void aDayIsDraggedAndPlayedAndNothingOnItCanBePressed(@TempDir Path folder) throws IOException {
         try (StandProcess stand =
                         StandProcess.start(
                                 folder.resolve("stand"),
@@ -39,15 +38,19 @@ class PlaybackTest {
             browser.keys(" ");
             browser.waitText("#play", "Play");
             assertNotEquals(dragged, browser.script(CLOCK), "time went on");
-            long at = Long.parseLong((String) browser.script(
-                    "return document.getElementById('scrub').value"));
+            long at =
+                    Long.parseLong(
+                            (String)
+                                    browser.script(
+                                            "return document.getElementById('scrub').value"));
             assertTrue(at > 1_830, "faster than a clock: " + at);
             assertEquals(0, browser.count("#past-board button:not([disabled])"));
             assertEquals(0, browser.count("#past-board a[href], #past-board [hx-post]"));
             browser.click("[data-tab='pass']");
             browser.waitFor("main.pass .sides");
-            assertEquals(Long.toString(at), browser.script(
-                    "return document.getElementById('scrub').value"));
+            assertEquals(
+                    Long.toString(at),
+                    browser.script("return document.getElementById('scrub').value"));
             assertEquals(List.of(), browser.consoleErrors());
         }
     }

@@ -2,7 +2,6 @@ package sopwell.lunch;
 
 import java.util.ArrayList;
 import java.util.List;
-import sopwell.desk.Script;
 import sopwell.log.Entry;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
@@ -56,8 +55,7 @@ public final class BusyDay {
     public static void into(EventLog log, List<Recorded> events) {
         List<Entry> entries = new ArrayList<>();
         for (Recorded one : events) {
-            entries.add(
-                    new Entry(one.atMs(), one.key(), "", List.of(one.event())));
+            entries.add(new Entry(one.atMs(), one.key(), "", List.of(one.event())));
         }
         log.append(entries);
     }

@@ -81,8 +81,7 @@ class SteadyShopTest {
         assertTrue(error < 0.05 * theoryMs, said);
     }
 
-    private static double[] runs(
-            int hands, double gapMs, ToDoubleFunction<SplittableRandom> work) {
+    private static double[] runs(int hands, double gapMs, ToDoubleFunction<SplittableRandom> work) {
         double[] means = new double[RUNS];
         for (int run = 0; run < RUNS; run++) {
             means[run] = mean(guests(100 + run, GUESTS, gapMs, work), hands, WARM_UP);

@@ -150,9 +150,7 @@ class TrialTest {
                         "line",
                         new LocalText("Line", "Línea"),
                         1,
-                        List.of(
-                                new Bench.Shift(Long.MIN_VALUE, 1),
-                                new Bench.Shift(30_000, 2)));
+                        List.of(new Bench.Shift(Long.MIN_VALUE, 1), new Bench.Shift(30_000, 2)));
         List<Guest> guests = new ArrayList<>();
         for (int n = 0; n < 2; n++) {
             Task task = new Task(0, 1, List.of(), true, 100_000, 0);

@@ -65,8 +65,7 @@ final class PlaybackRoutes {
     private Reply board(Ask ask) throws PageHandling.Interrupted {
         Asked asked = asked(ask, ask.in("station"));
         return asked.sentence().isEmpty()
-                ? PageHandling.html(
-                        200, context.pages().still(asked.picture(), ask.screen().t()))
+                ? PageHandling.html(200, context.pages().still(asked.picture(), ask.screen().t()))
                 : handling.sentence(asked.status(), asked.sentence(), ask);
     }
 

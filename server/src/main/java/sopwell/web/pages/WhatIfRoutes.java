@@ -16,8 +16,8 @@ import sopwell.web.T;
 import sopwell.web.past.PastDays;
 import sopwell.whatif.Changes;
 import sopwell.whatif.DayWork;
-import sopwell.whatif.Tried;
 import sopwell.whatif.Trial;
+import sopwell.whatif.Tried;
 
 /** A day tried again with other hands, another basket, or other numbers of guests. Thread-safe. */
 final class WhatIfRoutes {

@@ -104,8 +104,7 @@ final class Curve {
                 int before = Math.max(0, second(wholeMs - 1000));
                 slowest =
                         Optional.of(
-                                new PastDay.Slowest(
-                                        before, order.number(), (int) (mostMs / 1000)));
+                                new PastDay.Slowest(before, order.number(), (int) (mostMs / 1000)));
             }
         }
         return slowest;

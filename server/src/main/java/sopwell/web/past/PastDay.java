@@ -9,8 +9,8 @@ import sopwell.menu.Station;
  * A day that can be played back: from its opening to the last thing done on it. Immutable.
  *
  * @param fromMs when it was opened, milliseconds since 1970-01-01 UTC
- * @param seconds how long after that the last thing was done; closing the day is not one,
- *     nor is another menu
+ * @param seconds how long after that the last thing was done; closing the day is not one, nor is
+ *     another menu
  * @param stations those of the menu of the day's last order
  * @param minutes how it stood at every full minute after its opening
  * @param peak when the most orders waited to be made whole; empty when none ever did

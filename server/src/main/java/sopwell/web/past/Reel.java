@@ -46,8 +46,7 @@ final class Reel {
     }
 
     private static Scene scene(Stand stand) {
-        return Scene.of(
-                stand.menu(), stand::menuOf, stand.kitchen(), stand.pans(), stand.atMs());
+        return Scene.of(stand.menu(), stand::menuOf, stand.kitchen(), stand.pans(), stand.atMs());
     }
 
     /** Draws the next events, up to a place or so many. */

@@ -2,6 +2,7 @@ package sopwell.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.PriorityQueue;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
@@ -21,7 +22,7 @@ final class Shop {
     private final List<Guest> guests;
     private final Draws draws;
     private final PriorityQueue<Due> due = new PriorityQueue<>();
-    private final List<TreeSet<Piece>> ready = new ArrayList<>();
+    private final List<NavigableSet<Piece>> ready = new ArrayList<>();
     private final int[] busy;
     private final long[] upMs;
     private final List<List<Piece>> pieces = new ArrayList<>();
@@ -141,14 +142,14 @@ final class Shop {
     }
 
     private void take(int bench) {
-        TreeSet<Piece> waiting = ready.get(bench);
+        NavigableSet<Piece> waiting = ready.get(bench);
         while (!waiting.isEmpty() && busy[bench] < benches.get(bench).at(nowMs)) {
             begin(bench, waiting);
         }
     }
 
     /** A free hand takes the oldest that can be begun, and with it what fits. */
-    private void begin(int bench, TreeSet<Piece> waiting) {
+    private void begin(int bench, NavigableSet<Piece> waiting) {
         int load = benches.get(bench).load();
         boolean single = load == 1;
         int room = single ? RUN_PIECES : load;

@@ -91,8 +91,8 @@ public record PlaybackView(T t, ZoneId zone, PastDay day, String board, int at) 
         ZonedDateTime hour = from.atZone(zone).truncatedTo(ChronoUnit.HOURS).plusHours(1);
         int step = 1 + day.seconds() / (HOURS_MARKED_MAX * MINUTE * MINUTE);
         List<Hour> hours = new ArrayList<>();
-        while (Duration.between(from, hour.toInstant()).getSeconds() < day.seconds()) {
-            double share = (double) Duration.between(from, hour.toInstant()).getSeconds() / width();
+        while (Duration.between(from, hour.toInstant()).toSeconds() < day.seconds()) {
+            double share = (double) Duration.between(from, hour.toInstant()).toSeconds() / width();
             hours.add(
                     new Hour(
                             String.format(Locale.ROOT, "%.2f%%", 100 * share),

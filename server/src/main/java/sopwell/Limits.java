@@ -208,6 +208,9 @@ public final class Limits {
     /** Days that a mix may be asked over: ten years. */
     public static final int MIX_DAYS_MAX = 3_660;
 
+    /** Calendar days, the day itself among them, over which a day's page shows a share's run. */
+    public static final int MIX_RUN_DAYS = 42;
+
     /** Days of a mix that are listed one by one. */
     public static final int MIX_DAYS_SHOWN_MAX = 62;
 

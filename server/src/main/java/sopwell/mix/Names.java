@@ -54,6 +54,20 @@ public final class Names {
     }
 
     /**
+     * Whether the house makes an item this way when nothing is said, by its first modifier group.
+     *
+     * @param chosen see {@link Ways#chosen(String)}
+     */
+    boolean isHouseWay(String item, String chosen) {
+        return groups(item).stream()
+                .findFirst()
+                .flatMap(first -> find(menu -> group(menu, first)))
+                .map(group -> String.join("+", group.defaults()))
+                .filter(house -> house.isEmpty() ? chosen.equals(Ways.NONE) : house.equals(chosen))
+                .isPresent();
+    }
+
+    /**
      * What a way is called: by the group's own word for several together, if it has one.
      *
      * @param chosen see {@link Ways#chosen(String)}

@@ -55,17 +55,40 @@ public record ShareChart(double mean, double low, double high, Verdict verdict) 
         List<Share> days = before.stream().filter(Share::isKnown).toList();
         Share together = days.stream().reduce(new Share(0, 0), Share::plus);
         double mean = together.value();
-        boolean tells =
-                days.size() >= DAYS_MIN
-                        && newest.all() * mean >= EXPECTED_MIN
-                        && newest.all() * (1 - mean) >= EXPECTED_MIN;
-        if (!tells) {
+        if (days.size() < DAYS_MIN || !tells(mean, newest)) {
             return new ShareChart(mean, 0, 1, Verdict.CANT_TELL);
         }
-        double wide = LIMIT_DEVIATIONS * deviation(mean, newest.all()) * wander(days, mean);
+        return around(mean, wander(days, mean), newest);
+    }
+
+    /**
+     * Each of several days against all of them together: which of them stand out. In their order;
+     * with too few days, or too few pieces on a day, nothing can be told.
+     *
+     * @param days the same share day by day, oldest first, each of something
+     */
+    static List<ShareChart> run(List<Share> days) {
+        double mean = days.stream().reduce(new Share(0, 0), Share::plus).value();
+        boolean enough = days.size() > DAYS_MIN && mean > 0 && mean < 1;
+        double wander = enough ? wander(days, mean) : 1;
+        return days.stream()
+                .map(
+                        day ->
+                                enough && tells(mean, day)
+                                        ? around(mean, wander, day)
+                                        : new ShareChart(mean, 0, 1, Verdict.CANT_TELL))
+                .toList();
+    }
+
+    private static boolean tells(double mean, Share day) {
+        return day.all() * mean >= EXPECTED_MIN && day.all() * (1 - mean) >= EXPECTED_MIN;
+    }
+
+    private static ShareChart around(double mean, double wander, Share day) {
+        double wide = LIMIT_DEVIATIONS * deviation(mean, day.all()) * wander;
         double low = Math.max(0, mean - wide);
         double high = Math.min(1, mean + wide);
-        return new ShareChart(mean, low, high, verdict(newest.value(), low, high));
+        return new ShareChart(mean, low, high, verdict(day.value(), low, high));
     }
 
     private static Verdict verdict(double share, double low, double high) {

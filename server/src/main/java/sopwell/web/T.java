@@ -110,7 +110,12 @@ public final class T {
 
     /** A date in words. */
     public String date(LocalDate date) {
-        return date.format(DateTimeFormatter.ofPattern(get("date.pattern"), locale()));
+        return date(date, "date.pattern");
+    }
+
+    /** A date by one of the patterns of the bundle, such as {@code date.brief}. */
+    public String date(LocalDate date, String key) {
+        return date.format(DateTimeFormatter.ofPattern(get(key), locale()));
     }
 
     /** A time of day at the stand. */

@@ -94,4 +94,38 @@ class ShareChartTest {
         int all = 150 + random.nextInt(150);
         return new Share(random.doubles(all).filter(u -> u < 0.4).count(), all);
     }
+
+    /** A run is judged by the mean of all its days: the mean of the handbook's thirty wafers. */
+    @Test
+    void aRunIsSeenAgainstTheMeanOfAllItsDays() {
+        List<Share> wafers = IntStream.of(WAFERS).mapToObj(k -> new Share(k, 50)).toList();
+        List<ShareChart> run = ShareChart.run(wafers);
+        assertEquals(30, run.size());
+        for (ShareChart day : run) {
+            assertEquals(0.2313, day.mean(), 5e-5);
+            assertTrue(day.high() >= 0.4102 - 5e-5, "at least three deviations: " + day.high());
+        }
+        List<Share> alike = new ArrayList<>();
+        IntStream.range(0, 29).forEach(i -> alike.add(new Share(100, 200)));
+        alike.add(new Share(160, 200));
+        List<ShareChart> jump = ShareChart.run(alike);
+        assertEquals(Verdict.UP, jump.get(29).verdict());
+        assertEquals(
+                29, jump.stream().filter(day -> day.verdict() == Verdict.STEADY).count(), "others");
+    }
+
+    @Test
+    void aRunOfFewDaysOrFewPiecesTellsNothing() {
+        Share plenty = new Share(50, 100);
+        assertTrue(
+                ShareChart.run(List.of(plenty, plenty, plenty, plenty)).stream()
+                        .allMatch(day -> day.verdict() == Verdict.CANT_TELL));
+        List<Share> five = List.of(plenty, plenty, plenty, plenty, new Share(3, 4));
+        assertEquals(Verdict.CANT_TELL, ShareChart.run(five).get(4).verdict());
+        assertEquals(Verdict.STEADY, ShareChart.run(five).get(0).verdict());
+        assertTrue(
+                ShareChart.run(java.util.Collections.nCopies(9, new Share(10, 10))).stream()
+                        .allMatch(day -> day.verdict() == Verdict.CANT_TELL),
+                "a share that is always all has no limits");
+    }
 }

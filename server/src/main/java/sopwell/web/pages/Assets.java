@@ -50,6 +50,7 @@ public final class Assets {
                     "css/mix.css",
                     "css/playback.css",
                     "css/what-if.css",
+                    "css/charts.css",
                     "js/server-clock.js",
                     "js/send.js",
                     "js/frames.js",
@@ -90,7 +91,16 @@ public final class Assets {
                     "js/place.js",
                     "js/pay-away.js",
                     "icon.svg",
-                    "vendor/htmx-2.0.10.min.js");
+                    "vendor/htmx-2.0.10.min.js",
+                    "js/charts.js",
+                    "js/charts-table.js",
+                    "js/charts-draw.js",
+                    "vendor/d3-7.9.2.min.js",
+                    "vendor/plot-0.6.17.umd.min.js");
+
+    /** What the charts need: half a megabyte that a counter has no use for. */
+    private static final List<String> CHARTS =
+            NAMES.subList(NAMES.indexOf("js/charts.js"), NAMES.size());
 
     private final Map<String, Asset> files = new LinkedHashMap<>();
     private final String version;
@@ -122,11 +132,15 @@ public final class Assets {
     }
 
     /**
-     * The service worker: a script that is told its version and the files to keep. Another version
-     * is another script, which is how a browser learns of an upgrade.
+     * The service worker: a script that is told its version and the files to keep, all but those of
+     * the charts. Another version is another script, which is how a browser learns of an upgrade.
      */
     String worker() {
-        String names = NAMES.stream().map(n -> '"' + n + '"').collect(Collectors.joining(", "));
+        String names =
+                NAMES.stream()
+                        .filter(name -> !CHARTS.contains(name))
+                        .map(name -> '"' + name + '"')
+                        .collect(Collectors.joining(", "));
         String told = "const VERSION = \"" + version + "\";\nconst FILES = [" + names + "];\n";
         return told + new String(read("sw.js"), StandardCharsets.UTF_8);
     }

@@ -59,7 +59,20 @@ final class MixRoutes {
                 part.isWholeDays() ? figures.mix() : Mix.of(part, List.of(figures.tally()), names);
         List<DayTally> before =
                 PageHandling.await(context.tallies().of(Against.weekdaysBefore(day.date())));
-        return new MixView(ask.screen().t(), mix, Against.of(mix, before, names), List.of(), 0);
+        LocalDate first = day.date().minusDays(Limits.MIX_RUN_DAYS - 1L);
+        List<DayTally> run =
+                PageHandling.await(context.tallies().between(first, day.date())).stream()
+                        .filter(one -> part.on(one.date()).holdsAny(one))
+                        .toList();
+        MixCharts charts = new MixCharts(ask.screen().t(), names);
+        Optional<Against> against = Against.of(mix, before, names);
+        return new MixView(
+                ask.screen().t(),
+                mix,
+                against,
+                List.of(),
+                0,
+                charts.ofDay(mix, figures.tally(), against, before, run));
     }
 
     private Reply days(Ask ask) throws PageHandling.Interrupted {
@@ -98,6 +111,8 @@ final class MixRoutes {
                 Mix.of(period, tallies, names),
                 Optional.empty(),
                 newestFirst,
-                left);
+                left,
+                new MixCharts(ask.screen().t(), names)
+                        .ofDays(Mix.of(period, tallies, names), tallies));
     }
 }

@@ -19,8 +19,10 @@ import sopwell.web.T;
  * @param against the same weekdays before, for a single day that has any
  * @param each the newest days by themselves, the newest first, when several were asked for
  * @param daysLeft how many earlier days are not listed by themselves
+ * @param charts pictures of the same, in the order of the page
  */
-public record MixView(T t, Mix mix, Optional<Against> against, List<Mix> each, int daysLeft) {
+public record MixView(
+        T t, Mix mix, Optional<Against> against, List<Mix> each, int daysLeft, List<Chart> charts) {
     /** From what share of a table's pieces on a cell is set heavy, in percent. */
     private static final int HEAVY_PERCENT = 15;
 

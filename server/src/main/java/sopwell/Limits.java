@@ -136,6 +136,36 @@ public final class Limits {
     /** The service time a menu may state for one build step, in seconds. */
     public static final int STEP_SECONDS_MAX = 3_600;
 
+    /** An amount in a recipe, in grams, millilitres or pieces: a hundred tonnes. */
+    public static final long RECIPE_BASE_UNITS_MAX = 100_000_000L;
+
+    /** For how many days something may be used: two years. */
+    public static final int SHELF_LIFE_DAYS_MAX = 730;
+
+    /** The last place on a count's walk. */
+    public static final int WALK_ORDER_MAX = 9_999;
+
+    /** How long before a delivery something must be ordered, in days. */
+    public static final int LEAD_DAYS_MAX = 365;
+
+    /** A lead time above this is worth a look, in days. */
+    public static final int LEAD_DAYS_USUAL_MAX = 14;
+
+    /** Lots in a pan or in a run. */
+    public static final int LOTS_MAX = 1_000;
+
+    /** Slots of an oven, a chill room or another resource. */
+    public static final int RESOURCE_SLOTS_MAX = 1_000;
+
+    /** How long one step of prep may take, in minutes: seven days. */
+    public static final int PREP_STEP_MINUTES_MAX = 10_080;
+
+    /** How long prep may wait between two steps, in minutes: ninety days. */
+    public static final int PREP_WAIT_MINUTES_MAX = 129_600;
+
+    /** What a modifier may make of what an item takes, in percent. */
+    public static final int USE_PERCENT_MAX = 1_000;
+
     /** Screens connected at once. */
     public static final int SCREENS_MAX = 6_000;
 

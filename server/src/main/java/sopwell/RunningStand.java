@@ -27,6 +27,7 @@ import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.StandSettings;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.DataFolder;
 import sopwell.storage.TallyFile;
 import sopwell.web.Server;
@@ -64,9 +65,20 @@ final class RunningStand implements AutoCloseable {
      */
     record Clocks(InstantSource wall, LongSupplier nanos) {}
 
+    /**
+     * What a stand's folder says.
+     *
+     * @param recipes those to begin with, at the first start only: then the log has the book
+     */
+    private record Founding(
+            StandSettings settings, Menu menu, Optional<RecipeBook> recipes) {}
+
     private RunningStand(
-            DataFolder folder, Config.Serve asked, StandSettings settings, Menu menu, Clocks clocks)
+            DataFolder folder, Config.Serve asked, Founding founding, Clocks clocks)
             throws StartRefused {
+        StandSettings settings = founding.settings();
+        Menu menu = founding.menu();
+        Optional<RecipeBook> recipes = founding.recipes();
         this.clock = clocks.wall();
         this.folder = folder;
         this.host = asked.host;
@@ -78,6 +90,7 @@ final class RunningStand implements AutoCloseable {
         this.follower = new Follower(log, settings);
         this.desk = new Desk(log, settings, clock, follower::follow);
         adopt(menu);
+        recipes.ifPresent(this::adopt);
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
         this.routes =
                 new StandRoutes(
@@ -113,8 +126,14 @@ final class RunningStand implements AutoCloseable {
     static RunningStand start(Config.Serve asked, Clocks clocks) throws StartRefused {
         DataFolder folder = DataFolder.open(asked.data);
         StandFolder.fillIfEmpty(folder, asked.startWith);
+        Menu menu = StandFolder.menu(folder);
+        Optional<RecipeBook> recipes =
+                folder.hasLog() ? Optional.empty() : StandFolder.recipes(folder, menu);
         return new RunningStand(
-                folder, asked, StandFolder.settings(folder), StandFolder.menu(folder), clocks);
+                folder,
+                asked,
+                new Founding(StandFolder.settings(folder), menu, recipes),
+                clocks);
     }
 
     /** Where a browser finds it. */
@@ -170,6 +189,12 @@ final class RunningStand implements AutoCloseable {
         String key = "menu " + menu.revision() + " " + log.lastSeq();
         desk.submit(key, key, new StandCommand.AdoptMenu(menu)).join();
         follower.ask(stand -> stand.menu().revision()).join();
+    }
+
+    private void adopt(RecipeBook book) {
+        String key = "recipes " + book.revision() + " " + log.lastSeq();
+        String none = RecipeBook.empty().revision();
+        desk.submit(key, key, new StandCommand.AdoptRecipes(book, none)).join();
     }
 
     /** A tick that fails must not be the last: the disk may be well again at the next. */

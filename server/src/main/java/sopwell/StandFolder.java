@@ -3,27 +3,36 @@ package sopwell;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuFault;
 import sopwell.orders.StandSettings;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.DataFolder;
 import sopwell.storage.MenuReader;
 import sopwell.storage.MenuReading;
+import sopwell.storage.RecipeReader;
+import sopwell.storage.RecipeReading;
 import sopwell.storage.StandFile;
 import sopwell.storage.StandReading;
+import sopwell.web.RecipeFaults;
+import sopwell.web.Texts;
 
 /** Fills a data folder for the first time and reads what it holds. Stateless. */
 final class StandFolder {
     private StandFolder() {}
 
-    /** Puts the demo's settings and menu into an empty folder, unless told otherwise. */
+    /** Puts the demo's settings, menu and recipes into an empty folder, unless told otherwise. */
     static void fillIfEmpty(DataFolder folder, Config.StartWith with) {
         boolean empty = folder.stand().isEmpty() && folder.menu().isEmpty() && !folder.hasLog();
         if (empty && with != Config.StartWith.nothing) {
             folder.putStand(resource("/demo/stand.json"));
             folder.putMenu(resource("/demo/menu.json"));
+            folder.putRecipes(resource("/demo/recipes.json"));
         }
     }
 
@@ -43,6 +52,21 @@ final class StandFolder {
             throw faults("menu.json", reading.faults());
         }
         return reading.menu().orElseThrow();
+    }
+
+    /** The recipes to begin with, when there are any; checked beside the menu. */
+    static Optional<RecipeBook> recipes(DataFolder folder, Menu menu) throws StartRefused {
+        Optional<byte[]> json = folder.recipes();
+        if (json.isEmpty()) {
+            return Optional.empty();
+        }
+        RecipeReading reading = RecipeReader.read(json.get(), menu);
+        List<MenuFault> faults = new ArrayList<>(reading.form());
+        faults.addAll(RecipeFaults.told(reading.faults(), Texts.load().in(Lang.EN)));
+        if (!faults.isEmpty()) {
+            throw faults("recipes.json", faults);
+        }
+        return reading.book();
     }
 
     private static StartRefused missing(DataFolder folder, String file) {

@@ -6,19 +6,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import sopwell.log.Event;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
 import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.StandSettings;
+import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 
 /** Builds a stand from the log, reading only what the newest business day needs. Stateless. */
 public final class Replay {
     private Replay() {}
 
     /**
-     * The stand as the log has it: the menu that was in force, then everything since the newest
-     * date was first opened.
+     * The stand as the log has it: the menu and recipes that were in force, then everything since
+     * the newest date was first opened.
      *
      * @param alsoTo is handed every event that was read
      */
@@ -68,9 +70,11 @@ public final class Replay {
     /** A stand that knows the menu that was in force at a place, and nothing else. */
     public static Stand before(EventLog log, StandSettings settings, long from) {
         Stand stand = new Stand(settings);
-        OptionalLong menu = log.lastOf(MenuAdopted.class, from);
-        if (menu.isPresent()) {
-            log.read(menu.getAsLong(), menu.getAsLong(), stand::apply);
+        for (Class<? extends Event> type : List.of(MenuAdopted.class, RecipesAdopted.class)) {
+            OptionalLong newest = log.lastOf(type, from);
+            if (newest.isPresent()) {
+                log.read(newest.getAsLong(), newest.getAsLong(), stand::apply);
+            }
         }
         return stand;
     }

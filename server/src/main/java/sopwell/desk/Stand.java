@@ -31,6 +31,8 @@ import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
 import sopwell.stock.PanEvent;
 import sopwell.stock.Pans;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.Till;
 import sopwell.till.TillEvent;
 
@@ -48,6 +50,7 @@ public final class Stand {
     private final Till till = new Till();
     private final Papers papers = new Papers();
     private Menu menu;
+    private RecipeBook recipes = RecipeBook.empty();
     private final Outs outs = new Outs();
     private Selling selling;
     private long seq;
@@ -85,6 +88,8 @@ public final class Stand {
             kitchen.apply(stationEvent);
         } else if (event instanceof PanEvent panEvent) {
             pans.apply(panEvent, recorded.atMs());
+        } else if (event instanceof RecipeEvent.RecipesAdopted adopted) {
+            recipes = adopted.book();
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
         } else if (event instanceof PaperEvent paperEvent) {
@@ -188,6 +193,11 @@ public final class Stand {
     public Menu menu() {
         Check.that(menu != null, "a stand that sells has a menu");
         return menu;
+    }
+
+    /** The book of recipes in force; an empty one before the first. */
+    public RecipeBook recipes() {
+        return recipes;
     }
 
     /** The menu of a revision that an order of the day names. */

@@ -9,6 +9,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.PaperCommand;
 import sopwell.stock.PanCommand;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
@@ -24,7 +25,8 @@ public sealed interface StandCommand {
         OUT,
         TILL,
         PAPER,
-        MENU
+        MENU,
+        RECIPES
     }
 
     /** This command's kind. */
@@ -107,6 +109,18 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.MENU;
+        }
+    }
+
+    /**
+     * A checked book of recipes is to take effect; the one in force already asks for nothing.
+     *
+     * @param expected the revision that it was made from, which must still be in force
+     */
+    record AdoptRecipes(RecipeBook book, String expected) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.RECIPES;
         }
     }
 }

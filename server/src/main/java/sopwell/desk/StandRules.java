@@ -22,6 +22,7 @@ import sopwell.orders.OutRules;
 import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
 import sopwell.stock.PanRules;
+import sopwell.stock.recipes.RecipeRules;
 import sopwell.till.TillRules;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
@@ -93,6 +94,11 @@ final class StandRules {
                             ((StandCommand.ForPaper) command).command(),
                             stand.menu());
             case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
+            case RECIPES ->
+                    RecipeRules.decide(
+                            stand.recipes(),
+                            ((StandCommand.AdoptRecipes) command).book(),
+                            ((StandCommand.AdoptRecipes) command).expected());
         };
     }
 

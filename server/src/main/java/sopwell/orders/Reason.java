@@ -78,6 +78,8 @@ public enum Reason {
     UNKNOWN_PAN,
     /** A pan can't be so full; args: percent. */
     LEVEL_RANGE,
+    /** The recipes were changed meanwhile; args: the revision in force. */
+    RECIPES_CHANGED,
     /** A change to the part was not seen yet. */
     CHANGE_UNSEEN,
     /** What goes into the part is not up; args: number, then the stations that have it. */

@@ -15,13 +15,14 @@ import sopwell.Check;
 
 /**
  * The folder that holds everything a stand keeps: {@code stand.json}, {@code menu.json}, {@code
- * log.sqlite}, {@code tallies.sqlite} that can be made again from the log, and {@code
- * sopwell.lock}, which one server at a time holds. Not thread-safe: for the thread that starts and
- * stops the server.
+ * recipes.json} to begin with, {@code log.sqlite}, {@code tallies.sqlite} that can be made again
+ * from the log, and {@code sopwell.lock}, which one server at a time holds. Not thread-safe: for
+ * the thread that starts and stops the server.
  */
 public final class DataFolder implements AutoCloseable {
     private static final String STAND = "stand.json";
     private static final String MENU = "menu.json";
+    private static final String RECIPES = "recipes.json";
     private static final String LOG = "log.sqlite";
     private static final String TALLIES = "tallies.sqlite";
     private static final String LOCK = "sopwell.lock";
@@ -79,6 +80,11 @@ public final class DataFolder implements AutoCloseable {
         return read(MENU);
     }
 
+    /** The book of recipes as it is on the disk, for a log that has none yet. */
+    public Optional<byte[]> recipes() {
+        return read(RECIPES);
+    }
+
     /** Replaces the stand's settings, whole or not at all. */
     public void putStand(byte[] json) {
         write(STAND, json);
@@ -87,6 +93,11 @@ public final class DataFolder implements AutoCloseable {
     /** Replaces the menu, whole or not at all. */
     public void putMenu(byte[] json) {
         write(MENU, json);
+    }
+
+    /** Replaces the book of recipes, whole or not at all. */
+    public void putRecipes(byte[] json) {
+        write(RECIPES, json);
     }
 
     /**

@@ -15,6 +15,7 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.stock.PanEvent;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -98,6 +99,8 @@ final class EventCodec {
             StationBodies.write(body, station);
         } else if (event instanceof PanEvent pan) {
             PanBodies.write(body, pan);
+        } else if (event instanceof RecipeEvent recipes) {
+            RecipeBodies.write(body, recipes);
         } else if (event instanceof PaperEvent paper) {
             PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
@@ -114,6 +117,7 @@ final class EventCodec {
             case DAY_OPENED -> OrderBodies.read(body, OrderEvent.Kind.DAY_OPENED);
             case DAY_CLOSED -> OrderBodies.read(body, OrderEvent.Kind.DAY_CLOSED);
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
+            case RECIPES_ADOPTED -> RecipeBodies.read(body);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
             case ORDER_TOLD -> OrderBodies.read(body, OrderEvent.Kind.TOLD);
             case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);

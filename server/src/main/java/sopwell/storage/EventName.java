@@ -16,6 +16,7 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.stock.PanEvent;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -26,6 +27,7 @@ enum EventName {
     DAY_OPENED("day-opened", 1, OrderEvent.DayOpened.class),
     DAY_CLOSED("day-closed", 1, OrderEvent.DayClosed.class),
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
+    RECIPES_ADOPTED("recipes-adopted", 1, RecipeEvent.RecipesAdopted.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
     ORDER_TOLD("order-told", 1, OrderEvent.OrderTold.class),
     ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),
@@ -56,7 +58,8 @@ enum EventName {
     QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class);
 
     /** The events that come a few times a day at most; the log can list these. */
-    static final List<EventName> RARE = List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED);
+    static final List<EventName> RARE = 
+            List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED, RECIPES_ADOPTED);
 
     private static final Map<String, EventName> BY_WRITTEN = byWritten();
     private static final Map<Class<? extends Event>, EventName> BY_TYPE = byType();

@@ -3,6 +3,7 @@ package sopwell.storage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
@@ -48,6 +49,20 @@ final class Fields {
 
     boolean has(String field) {
         return object.has(field);
+    }
+
+    /** Whether a field is there that may be left out. */
+    boolean mayHave(String field) {
+        return !get(field).isMissingNode();
+    }
+
+    /** A number that must be there, with a point or without; 0 when it can't be read. */
+    BigDecimal decimal(String field) {
+        JsonNode node = needed(field);
+        if (!node.isMissingNode() && !node.isNumber()) {
+            wrongType(at(field), node, "a number");
+        }
+        return node.isNumber() ? node.decimalValue() : BigDecimal.ZERO;
     }
 
     /** A text that must be there and not be empty. */

@@ -203,7 +203,8 @@ public final class MenuReader {
                 fields.wholeOr("keepsSeconds", 0));
     }
 
-    private static List<DayOfWeek> days(Fields fields) {
+    /** The field {@code days}: weekdays, none of them when it is left out. */
+    static List<DayOfWeek> days(Fields fields) {
         List<DayOfWeek> days = new ArrayList<>();
         List<String> written = fields.textsOr("days");
         for (int n = 0; n < written.size(); n++) {

@@ -28,7 +28,7 @@ import sopwell.menu.Step;
  * left out when they say nothing.
  */
 public final class MenuWriter {
-    /** Sixteen hexadecimal digits tell any two menus of one stand apart. */
+    /** Sixteen hexadecimal digits tell any two documents of one stand apart. */
     private static final int REVISION_BYTES = 8;
 
     private MenuWriter() {}
@@ -36,8 +36,12 @@ public final class MenuWriter {
     /** A menu of these parts under the revision of their content. */
     public static Menu menu(MenuParts parts) {
         byte[] canonical = tree(parts).toString().getBytes(StandardCharsets.UTF_8);
-        byte[] hash = Sha256.of(canonical);
-        return new Menu(HexFormat.of().formatHex(hash, 0, REVISION_BYTES), parts);
+        return new Menu(revision(canonical), parts);
+    }
+
+    /** The revision of a document's content. */
+    static String revision(byte[] canonical) {
+        return HexFormat.of().formatHex(Sha256.of(canonical), 0, REVISION_BYTES);
     }
 
     /** The whole menu. */
@@ -163,26 +167,30 @@ public final class MenuWriter {
         return node;
     }
 
-    private static ObjectNode named(String id, LocalText name) {
+    /** An object that begins with an id and a name. */
+    static ObjectNode named(String id, LocalText name) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("id", id);
         local(node, "name", name);
         return node;
     }
 
-    private static void local(ObjectNode node, String field, LocalText text) {
+    /** A text in both languages. */
+    static void local(ObjectNode node, String field, LocalText text) {
         ObjectNode languages = node.putObject(field);
         languages.put("en", text.en());
         languages.put("es", text.es());
     }
 
-    private static void textsIfAny(ObjectNode node, String field, Collection<String> texts) {
+    /** A list of texts, if it says anything. */
+    static void textsIfAny(ObjectNode node, String field, Collection<String> texts) {
         if (!texts.isEmpty()) {
             texts(node, field, texts);
         }
     }
 
-    private static void texts(ObjectNode node, String field, Collection<String> texts) {
+    /** A list of texts. */
+    static void texts(ObjectNode node, String field, Collection<String> texts) {
         ArrayNode array = node.putArray(field);
         texts.forEach(array::add);
     }

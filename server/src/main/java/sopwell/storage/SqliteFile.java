@@ -14,6 +14,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import org.sqlite.SQLiteConfig;
@@ -31,9 +32,11 @@ final class SqliteFile {
     static final int APPLICATION_ID = 0x536F7077;
 
     /** The newest schema that this Sopwell knows. */
-    static final int SCHEMA_VERSION = 1;
+    static final int SCHEMA_VERSION = 2;
 
-    private static final String SCHEMA = "/schema/0001-log.sql";
+    /** What makes each version of the one before; the first makes a log of an empty file. */
+    private static final List<String> SCRIPTS =
+            List.of("/schema/0001-log.sql", "/schema/0002-recipes.sql");
 
     private SqliteFile() {}
 
@@ -60,8 +63,9 @@ final class SqliteFile {
             }
         }
         try (Connection connection = writer(file, Options.USUAL)) {
-            if (number(connection, "user_version") == 0) {
-                create(connection);
+            int version = number(connection, "user_version");
+            if (version < SCHEMA_VERSION) {
+                raise(connection, version);
             }
             verify(file, connection);
         }
@@ -156,22 +160,29 @@ final class SqliteFile {
         }
     }
 
-    private static void create(Connection connection) throws SQLException, IOException {
-        String script;
-        try (InputStream in = SqliteFile.class.getResourceAsStream(SCHEMA)) {
-            script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
+    /** Brings a file from a version, 0 for an empty one, to the newest. */
+    private static void raise(Connection connection, int from) throws SQLException, IOException {
         try (Statement statement = connection.createStatement()) {
-            // In one transaction: a file is a whole log or an empty file.
+            // In one transaction: a file is a whole log of one version or another.
             statement.executeUpdate("BEGIN EXCLUSIVE");
-            for (String command : script.replaceAll("(?m)^--.*$", "").split(";", -1)) {
-                if (!command.isBlank()) {
-                    statement.executeUpdate(command);
-                }
+            for (String script : SCRIPTS.subList(from, SCHEMA_VERSION)) {
+                run(statement, script);
             }
             statement.executeUpdate("PRAGMA application_id = " + APPLICATION_ID);
             statement.executeUpdate("PRAGMA user_version = " + SCHEMA_VERSION);
             statement.executeUpdate("COMMIT");
+        }
+    }
+
+    private static void run(Statement statement, String name) throws SQLException, IOException {
+        String script;
+        try (InputStream in = SqliteFile.class.getResourceAsStream(name)) {
+            script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        for (String command : script.replaceAll("(?m)^--.*$", "").split(";", -1)) {
+            if (!command.isBlank()) {
+                statement.executeUpdate(command);
+            }
         }
     }
 

@@ -55,6 +55,7 @@ final class Sentences {
             case QUERY_ANSWERED, QUERY_LAPSED, NOTHING_DUE, CASHIER_MISSING -> plain(key, args);
             case TILL_OPEN, TILL_NOT_OPEN, NO_TILL_OPEN, WHICH_TILL, TILLS_OPEN -> plain(key, args);
             case COUNT_WRONG, BAGS_RANGE, UNKNOWN_PAN, LEVEL_RANGE -> plain(key, args);
+            case RECIPES_CHANGED -> plain(key, args);
         };
     }
 

@@ -94,7 +94,7 @@ class DataFolderTest {
             assertEquals(0, SqliteFile.number(connection, "mmap_size"));
             assertEquals(
                     SqliteFile.APPLICATION_ID, SqliteFile.number(connection, "application_id"));
-            assertEquals(1, SqliteFile.number(connection, "user_version"));
+            assertEquals(2, SqliteFile.number(connection, "user_version"));
         }
     }
 
@@ -112,7 +112,7 @@ class DataFolderTest {
     void refusesALogOfANewerSopwellAndLeavesItAsItIs() throws SQLException, IOException {
         Path file = parent.resolve("log.sqlite");
         SqliteFile.prepare(file);
-        run(file, "PRAGMA user_version = 2");
+        run(file, "PRAGMA user_version = 3");
         byte[] before = Files.readAllBytes(file);
         try (DataFolder data = DataFolder.open(parent)) {
             FolderFault fault = assertThrows(FolderFault.class, () -> data.openLog("millrace"));

@@ -26,6 +26,7 @@ import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.stock.PanEvent;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {
@@ -44,7 +45,8 @@ class EventCodecTest {
                         StationEvent.class,
                         PaceEvent.class,
                         TillEvent.class,
-                        MenuEvent.class)) {
+                        MenuEvent.class,
+                        RecipeEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();

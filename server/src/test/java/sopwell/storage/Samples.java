@@ -33,6 +33,8 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.Quote;
 import sopwell.stock.PanEvent;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.Means;
 import sopwell.till.Payment;
 import sopwell.till.TillEvent;
@@ -98,6 +100,16 @@ final class Samples {
         return MenuReader.read(json.getBytes(StandardCharsets.UTF_8)).menu().orElseThrow();
     }
 
+    /** A book of recipes that uses every field once, and never changes: a golden file holds it. */
+    static RecipeBook smallBook() {
+        byte[] json = resource("/recipes/small.json");
+        return RecipeReader.read(json, smallMenu()).book().orElseThrow();
+    }
+
+    static byte[] demoRecipesBytes() {
+        return resource("/demo/recipes.json");
+    }
+
     static OrderEvent.OrderPlaced placed(int n, String name) {
         List<OrderLine> lines =
                 List.of(
@@ -151,7 +163,8 @@ final class Samples {
         QueryId query = new QueryId(part, 1);
         KitchenEvent remade =
                 new KitchenEvent.PartRemade(part, 1, RemakeReason.DROPPED, "by the door", true);
-        return Stream.concat(Stream.of(remade), oneOfEach(date, placed, part, query).stream())
+        RecipeEvent recipes = new RecipeEvent.RecipesAdopted(smallBook());
+        return Stream.concat(Stream.of(remade, recipes), oneOfEach(date, placed, part, query).stream())
                 .toList();
     }
 

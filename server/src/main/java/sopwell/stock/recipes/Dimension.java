@@ -7,5 +7,14 @@ public enum Dimension {
     /** In millilitres. */
     VOLUME,
     /** In pieces. */
-    COUNT
+    COUNT;
+
+    /** The unit that amounts of this dimension are kept in. */
+    public Unit base() {
+        return switch (this) {
+            case MASS -> Unit.G;
+            case VOLUME -> Unit.ML;
+            case COUNT -> Unit.EACH;
+        };
+    }
 }

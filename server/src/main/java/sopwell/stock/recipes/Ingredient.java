@@ -9,8 +9,7 @@ import sopwell.menu.LocalText;
  * Something that is kept: bought, or made by a {@link Recipe}. Immutable.
  *
  * @param id letters, digits and hyphens
- * @param base what all its amounts are counted in: {@link Unit#G}, {@link Unit#ML} or {@link
- *     Unit#EACH}
+ * @param unit what people here count it in; amounts are kept in its {@link #base}
  * @param containers what it is kept in, to count and to draw by
  * @param supply who brings it; empty for what is made here, or needs no order (water)
  * @param shelfLifeDays for how many days it may be used, the day it came in, was opened or was made
@@ -22,7 +21,7 @@ import sopwell.menu.LocalText;
 public record Ingredient(
         String id,
         LocalText name,
-        Unit base,
+        Unit unit,
         List<Container> containers,
         Optional<Supply> supply,
         int shelfLifeDays,
@@ -42,6 +41,11 @@ public record Ingredient(
      * @param order when a count's walk comes by, lower first
      */
     public record Place(String shelf, int order) {}
+
+    /** What all its amounts are kept in: grams, millilitres or pieces. */
+    public Unit base() {
+        return unit.dimension().base();
+    }
 
     /** The container with this id, if it is kept in one. */
     public Optional<Container> container(String containerId) {

@@ -16,6 +16,8 @@ import sopwell.Check;
  * ids that the book itself mentions therefore never fail.
  */
 public final class RecipeBook {
+    private static final String NO_REVISION = "none";
+
     private final String revision;
     private final RecipeParts parts;
     private final Map<String, Ingredient> ingredients = new LinkedHashMap<>();
@@ -38,6 +40,16 @@ public final class RecipeBook {
         List<Ingredient> ordered = new ArrayList<>(parts.ingredients());
         ordered.sort(Comparator.comparing(one -> levels.get(one.id())));
         this.downward = List.copyOf(ordered);
+    }
+
+    /** A book in which nothing stands, in force before any was adopted. */
+    public static RecipeBook empty() {
+        return new RecipeBook(NO_REVISION, RecipeParts.none());
+    }
+
+    /** Whether no book was ever adopted. */
+    public boolean isEmpty() {
+        return revision.equals(NO_REVISION);
     }
 
     public String revision() {
@@ -91,6 +103,18 @@ public final class RecipeBook {
 
     public Resource resource(String id) {
         return known(resources.get(id));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof RecipeBook book
+                && revision.equals(book.revision)
+                && parts.equals(book.parts);
+    }
+
+    @Override
+    public int hashCode() {
+        return revision.hashCode();
     }
 
     private static <T> T known(T found) {

@@ -49,9 +49,4 @@ public enum Unit {
     public BigDecimal fromBase(BigDecimal base) {
         return Amounts.plain(base.divide(inBase, MathContext.DECIMAL128));
     }
-
-    /** Whether amounts are kept in it: grams, millilitres, pieces. */
-    public boolean isBase() {
-        return this == G || this == ML || this == EACH;
-    }
 }

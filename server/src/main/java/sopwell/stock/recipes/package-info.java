@@ -3,6 +3,6 @@
  * clock, no randomness.
  *
  * <p>Amounts are exact decimals in an ingredient's base unit: grams, millilitres or pieces. Knows
- * the menu and log.
+ * the orders' refusals, the menu and the log.
  */
 package sopwell.stock.recipes;

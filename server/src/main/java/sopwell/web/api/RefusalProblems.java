@@ -55,12 +55,15 @@ public final class RefusalProblems {
     }
 
     /**
-     * 404 for what does not exist, 422 for what is asked wrongly, 409 for what can't be done as
-     * things stand.
+     * 404 for what does not exist, 412 for what was made from something older, 422 for what is
+     * asked wrongly, 409 for what can't be done as things stand.
      */
     public static int status(Reason reason) {
         if (ABSENT.contains(reason)) {
             return 404;
+        }
+        if (reason == Reason.RECIPES_CHANGED) {
+            return 412;
         }
         return WRONG.contains(reason) ? 422 : 409;
     }

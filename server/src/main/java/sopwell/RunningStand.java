@@ -70,11 +70,9 @@ final class RunningStand implements AutoCloseable {
      *
      * @param recipes those to begin with, at the first start only: then the log has the book
      */
-    private record Founding(
-            StandSettings settings, Menu menu, Optional<RecipeBook> recipes) {}
+    private record Founding(StandSettings settings, Menu menu, Optional<RecipeBook> recipes) {}
 
-    private RunningStand(
-            DataFolder folder, Config.Serve asked, Founding founding, Clocks clocks)
+    private RunningStand(DataFolder folder, Config.Serve asked, Founding founding, Clocks clocks)
             throws StartRefused {
         StandSettings settings = founding.settings();
         Menu menu = founding.menu();
@@ -130,10 +128,7 @@ final class RunningStand implements AutoCloseable {
         Optional<RecipeBook> recipes =
                 folder.hasLog() ? Optional.empty() : StandFolder.recipes(folder, menu);
         return new RunningStand(
-                folder,
-                asked,
-                new Founding(StandFolder.settings(folder), menu, recipes),
-                clocks);
+                folder, asked, new Founding(StandFolder.settings(folder), menu, recipes), clocks);
     }
 
     /** Where a browser finds it. */

@@ -58,7 +58,7 @@ enum EventName {
     QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class);
 
     /** The events that come a few times a day at most; the log can list these. */
-    static final List<EventName> RARE = 
+    static final List<EventName> RARE =
             List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED, RECIPES_ADOPTED);
 
     private static final Map<String, EventName> BY_WRITTEN = byWritten();

@@ -116,9 +116,7 @@ final class RecipeFields {
         for (Recipe.Input input : recipe.inputs()) {
             ObjectNode inner = inputs.addObject();
             inner.put("ingredient", input.ingredient());
-            inner.put(
-                    "amount",
-                    AmountText.written(input.amount(), units.get(input.ingredient())));
+            inner.put("amount", AmountText.written(input.amount(), units.get(input.ingredient())));
         }
         if (!recipe.yields().isEmpty()) {
             ArrayNode yields = node.putArray("yields");

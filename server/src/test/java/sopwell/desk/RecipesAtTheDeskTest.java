@@ -48,6 +48,7 @@ class RecipesAtTheDeskTest {
             assertTrue(Replay.newestDay(log, Script.SETTINGS, e -> {}).recipes().isEmpty());
             keep(log, new RecipesAdopted(first), new RecipesAdopted(second));
             Script day = new Script();
+            day.place("beef");
             List<Event> events = new ArrayList<>();
             day.log().forEach(recorded -> events.add(recorded.event()));
             keep(log, events.toArray(new Event[0]));
@@ -65,8 +66,7 @@ class RecipesAtTheDeskTest {
 
     private static RecipeBook book(String revision, int slots) {
         RecipeParts none = RecipeParts.none();
-        Resource oven =
-                new Resource("oven", new LocalText("oven", "horno"), slots, 0);
+        Resource oven = new Resource("oven", new LocalText("oven", "horno"), slots, 0);
         return new RecipeBook(
                 revision,
                 new RecipeParts(

@@ -31,7 +31,11 @@ import sopwell.orders.Reason;
 import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
 import sopwell.stock.PanCommand;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeParts;
 import sopwell.storage.MenuReader;
+import sopwell.storage.RecipeReader;
+import sopwell.storage.RecipeWriter;
 import sopwell.till.TillCommand;
 
 /**
@@ -82,6 +86,25 @@ public final class Script {
     public static Menu demoMenu() {
         try (InputStream in = MenuReader.class.getResourceAsStream("/demo/menu.json")) {
             return MenuReader.read(in.readAllBytes()).menu().orElseThrow();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The demo's book of recipes, and the same for a kitchen that is never open. */
+    public static List<RecipeBook> demoRecipes() {
+        try (InputStream in = RecipeReader.class.getResourceAsStream("/demo/recipes.json")) {
+            RecipeBook book =
+                    RecipeReader.read(in.readAllBytes(), demoMenu()).book().orElseThrow();
+            RecipeParts parts = book.parts();
+            RecipeParts closed =
+                    new RecipeParts(
+                            parts.ingredients(),
+                            parts.recipes(),
+                            parts.uses(),
+                            parts.resources(),
+                            RecipeParts.none().hours());
+            return List.of(book, RecipeWriter.book(closed));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -2,6 +2,7 @@ package sopwell.sim;
 
 import java.util.ArrayList;
 import java.util.List;
+import sopwell.desk.Script;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Item;
 import sopwell.menu.Out;
@@ -10,6 +11,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.PaperCommand;
 import sopwell.orders.Papers;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.till.Drawer;
 import sopwell.till.Means;
 import sopwell.till.TillCommand;
@@ -17,6 +19,8 @@ import sopwell.till.TillCommand;
 /** What the counter does with money, papers, outs and the day itself. Stateless but for chance. */
 final class Counter {
     private static final List<String> CASHIERS = List.of("", "", "Ines", "ines", "Theo");
+
+    private static final List<RecipeBook> BOOKS = Script.demoRecipes();
 
     private final World world;
 
@@ -117,6 +121,15 @@ final class Counter {
 
     StandCommand adopt() {
         return new StandCommand.AdoptMenu(world.any(world.menus.all()));
+    }
+
+    /** A book that follows what is in force, or what somebody saw a while ago. */
+    StandCommand adoptRecipes() {
+        String expected =
+                world.oneIn(4)
+                        ? world.any(BOOKS).revision()
+                        : world.shown().recipes().revision();
+        return new StandCommand.AdoptRecipes(world.any(BOOKS), expected);
     }
 
     StandCommand openDay() {

@@ -48,6 +48,7 @@ final class Deeds {
         often(1, counter::lift);
         often(1, counter::liftDue);
         often(1, counter::adopt);
+        often(1, counter::adoptRecipes);
         often(1, counter::openDay);
         often(1, counter::closeDay);
         often(1, counter::cutDay);

@@ -12,11 +12,12 @@ import java.util.SortedMap;
 import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.orders.Selling;
+import sopwell.stock.recipes.RecipeBook;
 
 /**
  * Everything that a stand holds, written out, private fields and all, so that two stands can be
- * compared without anybody having thought of the field that differs. Menus are written by their
- * revision; what only remembers answers to save work is left out. Stateless.
+ * compared without anybody having thought of the field that differs. Menus and recipes are written
+ * by their revision; what only remembers answers to save work is left out. Stateless.
  */
 final class DeepState {
     private DeepState() {}
@@ -42,6 +43,8 @@ final class DeepState {
     private static void write(Object value, String path, StringBuilder out) {
         if (value instanceof Menu menu) {
             line(path, menu.revision(), out);
+        } else if (value instanceof RecipeBook book) {
+            line(path, book.revision(), out);
         } else if (value instanceof Optional<?> optional) {
             write(optional.orElse(null), path + "?", out);
         } else if (value instanceof Map<?, ?> map) {

@@ -52,8 +52,7 @@ class RecipeReaderTest {
 
     @Test
     void theDemosBookHasNothingWorthALook() {
-        RecipeReading reading =
-                RecipeReader.read(Samples.demoRecipesBytes(), Samples.demoMenu());
+        RecipeReading reading = RecipeReader.read(Samples.demoRecipesBytes(), Samples.demoMenu());
         assertEquals(List.of(), reading.form());
         assertEquals(List.of(), reading.faults());
         assertEquals(List.of(), reading.notices());
@@ -113,8 +112,7 @@ class RecipeReaderTest {
                 "\"ingredient\": \"raw\", \"amount\": \"3 oz\" |"
                         + " \"ingredient\": \"jus\", \"amount\": \"3 fl oz\" | /recipes | CIRCLE",
             })
-    void aFaultIsNamedWhereItStands(
-            String from, String to, String place, RecipeFault.Kind kind) {
+    void aFaultIsNamedWhereItStands(String from, String to, String place, RecipeFault.Kind kind) {
         assertTrue(SMALL.contains(from), from);
         RecipeReading reading = read(SMALL.replace(from, to == null ? "" : to));
         assertTrue(reading.book().isEmpty());

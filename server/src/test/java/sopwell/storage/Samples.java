@@ -164,7 +164,8 @@ final class Samples {
         KitchenEvent remade =
                 new KitchenEvent.PartRemade(part, 1, RemakeReason.DROPPED, "by the door", true);
         RecipeEvent recipes = new RecipeEvent.RecipesAdopted(smallBook());
-        return Stream.concat(Stream.of(remade, recipes), oneOfEach(date, placed, part, query).stream())
+        return Stream.concat(
+                        Stream.of(remade, recipes), oneOfEach(date, placed, part, query).stream())
                 .toList();
     }
 

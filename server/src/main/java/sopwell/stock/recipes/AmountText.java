@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -81,15 +80,13 @@ public final class AmountText {
 
     /** An amount for people to read: in this unit, rounded to two decimals. */
     public static String shown(BigDecimal base, Unit unit) {
-        BigDecimal rounded =
-                base.divide(unit.inBase(), SHOWN_DECIMALS_MAX, RoundingMode.HALF_UP);
+        BigDecimal rounded = base.divide(unit.inBase(), SHOWN_DECIMALS_MAX, RoundingMode.HALF_UP);
         return with(Amounts.plain(rounded), unit);
     }
 
     private static boolean isShort(BigDecimal base, Unit unit) {
         BigDecimal amount = unit.fromBase(base);
-        return amount.scale() <= WRITTEN_DECIMALS_MAX
-                && unit.toBase(amount).compareTo(base) == 0;
+        return amount.scale() <= WRITTEN_DECIMALS_MAX && unit.toBase(amount).compareTo(base) == 0;
     }
 
     private static String with(BigDecimal amount, Unit unit) {
@@ -156,13 +153,9 @@ public final class AmountText {
         }
 
         private Read fault(Kind kind) {
-            String known =
-                    String.join(
-                            ", ",
-                            wanted.map(UnitWords::of).orElseGet(UnitWords::all));
+            String known = String.join(", ", wanted.map(UnitWords::of).orElseGet(UnitWords::all));
             return new Read(
-                    Optional.empty(),
-                    Optional.of(new RecipeFault("", kind, List.of(text, known))));
+                    Optional.empty(), Optional.of(new RecipeFault("", kind, List.of(text, known))));
         }
 
         private static Optional<BigDecimal> amount(Matcher number, Unit unit) {

@@ -117,6 +117,11 @@ public final class RecipeBook {
         return revision.hashCode();
     }
 
+    @Override
+    public String toString() {
+        return "recipes " + revision;
+    }
+
     private static <T> T known(T found) {
         Check.that(found != null, "the book of recipes knows every id that is asked of it");
         return found;

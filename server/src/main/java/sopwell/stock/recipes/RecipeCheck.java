@@ -43,8 +43,7 @@ public final class RecipeCheck {
         check.hours();
         new UseCheck(parts, menu, faults).check();
         Optional<List<String>> circle = Levels.circle(parts);
-        circle.ifPresent(
-                path -> faults.add("/recipes", Kind.CIRCLE, String.join(" → ", path)));
+        circle.ifPresent(path -> faults.add("/recipes", Kind.CIRCLE, String.join(" → ", path)));
         List<RecipeNotice> notices =
                 faults.all().isEmpty() ? RecipeNotices.of(parts, menu) : List.of();
         return new RecipeFindings(faults.all(), notices);
@@ -137,12 +136,10 @@ public final class RecipeCheck {
     private void out(String place, Recipe recipe) {
         boolean yields = !recipe.yields().isEmpty();
         if (yields == recipe.statedOut().isPresent()) {
-            faults.add(
-                    place, yields ? Kind.YIELDS_AND_OUT : Kind.NEITHER_YIELDS_NOR_OUT);
+            faults.add(place, yields ? Kind.YIELDS_AND_OUT : Kind.NEITHER_YIELDS_NOR_OUT);
         }
         recipe.statedOut().ifPresent(out -> faults.amount(place + "/gives", out));
-        faults.ids(
-                place + "/yields", recipe.yields().stream().map(Recipe.StageYield::id).toList());
+        faults.ids(place + "/yields", recipe.yields().stream().map(Recipe.StageYield::id).toList());
         for (int n = 0; n < recipe.yields().size(); n++) {
             BigDecimal left = recipe.yields().get(n).left();
             if (left.signum() <= 0 || left.compareTo(BigDecimal.ONE) > 0) {
@@ -158,8 +155,7 @@ public final class RecipeCheck {
                 && made.isPresent()
                 && main.isPresent()
                 && made.get().base() != main.get().base()) {
-            faults.add(
-                    place + "/yields", Kind.OTHER_DIMENSION, made.get().id(), main.get().id());
+            faults.add(place + "/yields", Kind.OTHER_DIMENSION, made.get().id(), main.get().id());
         }
     }
 
@@ -225,10 +221,8 @@ public final class RecipeCheck {
                 .forEach(
                         (day, span) -> {
                             if (!span.from().isBefore(span.to())) {
-                                String place =
-                                        "/hours/" + day.name().toLowerCase(Locale.ROOT);
-                                faults.add(
-                                        place, Kind.HOURS_CROSSED, span.from(), span.to());
+                                String place = "/hours/" + day.name().toLowerCase(Locale.ROOT);
+                                faults.add(place, Kind.HOURS_CROSSED, span.from(), span.to());
                             }
                         });
     }

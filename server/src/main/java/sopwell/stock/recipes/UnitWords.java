@@ -56,8 +56,7 @@ public final class UnitWords {
         words.put(Unit.OZ, List.of("oz", "ounce", "ounces", "onza", "onzas"));
         words.put(Unit.LB, List.of("lb", "lbs", "pound", "pounds", "libra", "libras"));
         words.put(Unit.ML, List.of("ml", "milliliter", "milliliters", "mililitro", "mililitros"));
-        words.put(
-                Unit.L, List.of("l", "liter", "liters", "litre", "litres", "litro", "litros"));
+        words.put(Unit.L, List.of("l", "liter", "liters", "litre", "litres", "litro", "litros"));
         words.put(
                 Unit.FL_OZ,
                 List.of(

@@ -28,10 +28,7 @@ final class UseCheck {
             Use use = parts.uses().get(n);
             String place = "/uses/" + n;
             faults.known(
-                    place + "/ingredient",
-                    Kind.UNKNOWN_INGREDIENT,
-                    use.ingredient(),
-                    ingredients);
+                    place + "/ingredient", Kind.UNKNOWN_INGREDIENT, use.ingredient(), ingredients);
             subject(place, use);
             howMuch(place, use);
         }

@@ -98,11 +98,12 @@ final class RecipeFields {
 
     private static Watch watch(Fields fields) {
         String word = fields.textOr("watch");
-        int known = WATCHES.indexOf(word);
-        if (known < 0 && !word.isEmpty()) {
+        Optional<Watch> watch =
+                Stream.of(Watch.values()).filter(one -> written(one).equals(word)).findFirst();
+        if (watch.isEmpty() && !word.isEmpty()) {
             fields.faults().unknown(fields.at("watch"), "kind of watch", word, WATCHES);
         }
-        return known < 0 ? Watch.NONE : Watch.values()[known];
+        return watch.orElse(Watch.NONE);
     }
 
     private static String written(Watch watch) {

@@ -65,7 +65,6 @@ class RecipesAtTheDeskTest {
     }
 
     private static RecipeBook book(String revision, int slots) {
-        RecipeParts none = RecipeParts.none();
         Resource oven = new Resource("oven", new LocalText("oven", "horno"), slots, 0);
         return new RecipeBook(
                 revision,

@@ -94,8 +94,7 @@ public final class Script {
     /** The demo's book of recipes, and the same for a kitchen that is never open. */
     public static List<RecipeBook> demoRecipes() {
         try (InputStream in = RecipeReader.class.getResourceAsStream("/demo/recipes.json")) {
-            RecipeBook book =
-                    RecipeReader.read(in.readAllBytes(), demoMenu()).book().orElseThrow();
+            RecipeBook book = RecipeReader.read(in.readAllBytes(), demoMenu()).book().orElseThrow();
             RecipeParts parts = book.parts();
             RecipeParts closed =
                     new RecipeParts(

@@ -126,9 +126,7 @@ final class Counter {
     /** A book that follows what is in force, or what somebody saw a while ago. */
     StandCommand adoptRecipes() {
         String expected =
-                world.oneIn(4)
-                        ? world.any(BOOKS).revision()
-                        : world.shown().recipes().revision();
+                world.oneIn(4) ? world.any(BOOKS).revision() : world.shown().recipes().revision();
         return new StandCommand.AdoptRecipes(world.any(BOOKS), expected);
     }
 

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,7 +18,11 @@ import sopwell.kitchen.StationEvent;
 import sopwell.log.Recorded;
 import sopwell.lunch.BusyDay;
 import sopwell.menu.LocalText;
+import sopwell.menu.Menu;
+import sopwell.menu.MenuParts;
+import sopwell.menu.Step;
 import sopwell.orders.OrderEvent.DayClosed;
+import sopwell.storage.MenuWriter;
 import sopwell.whatif.Tried.Verdict;
 
 /** Days again, with other hands, loads and guests. */
@@ -177,6 +183,25 @@ class TrialTest {
         assertEquals(now.size(), now.stream().mapToInt(Guest::id).distinct().count());
     }
 
+    /** An hour that the clock has twice: guests of both are tried in the one that they came in. */
+    @Test
+    void aStandOfOneStationAndADayOfTwentyFiveHoursAreTriedLikeAnyOther() {
+        Script script = new Script(Script.SETTINGS, lineAlone());
+        long firstMs = Instant.parse("2026-11-01T06:05:00Z").toEpochMilli();
+        for (int n = 0; n < 8; n++) {
+            script.atMs(firstMs + n * 900_000L);
+            script.allUp(script.place("2 beef dipped hot"));
+        }
+        DayWork day = work(script.log());
+        assertEquals(1, day.benches().size());
+        Map<Long, Integer> windows = new TreeMap<>();
+        day.guests().forEach(guest -> windows.merge(guest.windowMs(), 1, Integer::sum));
+        assertEquals(List.of(2, 2, 2, 2), List.copyOf(windows.values()), "four half hours");
+        Tried tried = tried(day, Map.of("line", 1), 0);
+        assertEquals(2, tried.rows().size(), "half past one is one half hour by the clock");
+        assertEquals(4, tried.rows().get(0).measured().orders());
+    }
+
     @Test
     void aDayOfFiveHundredIsTriedInTwoSeconds() {
         DayWork day = work(BusyDay.ofFiveHundred(7));
@@ -185,6 +210,21 @@ class TrialTest {
         tried(day, Map.of("line", 1), 20);
         long millis = (System.nanoTime() - begin) / 1_000_000;
         assertTrue(millis < 2_000, millis + " ms");
+    }
+
+    /** The demo's menu, as far as it is made on the line. */
+    private static Menu lineAlone() {
+        MenuParts demo = Script.demoMenu().parts();
+        List<Step> steps =
+                demo.steps().stream().filter(s -> s.station().equals("line")).toList();
+        List<String> ids = steps.stream().map(Step::id).toList();
+        return MenuWriter.menu(
+                new MenuParts(
+                        demo.speech(),
+                        demo.stations().subList(0, 1),
+                        steps,
+                        demo.groups(),
+                        demo.items().stream().filter(i -> ids.containsAll(i.steps())).toList()));
     }
 
     private static Bench fryer(int hands) {

@@ -43,6 +43,11 @@ public record WhatIfView(T t, Tried tried, DayWork work, int targetSeconds) {
                 : t.of("whatif.answer", changed(), minutes(after), minutes(before), from, to);
     }
 
+    /** What nine of ten waited at most, half hour by half hour. */
+    public Chart chart() {
+        return WhatIfChart.of(this);
+    }
+
     /** What was changed, in words. */
     public String changed() {
         List<String> words = new ArrayList<>();

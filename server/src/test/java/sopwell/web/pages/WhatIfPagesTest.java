@@ -48,6 +48,8 @@ class WhatIfPagesTest {
         assertTrue(page.contains("0 of 20 pieces of work take as long as was measured"), page);
         assertTrue(page.contains("2:00"), "what was measured that day: " + page);
         assertTrue(page.contains("<option value=\"1\" selected"), page);
+        assertTrue(page.contains("<figure class=\"chart\" data-chart=\"lines\""), page);
+        assertTrue(page.contains("Longest from 12:00: nine of ten wait at most"), page);
         String spanish = flat(stand.get("/what-if/today?hands-line=2&lang=es").body());
         assertTrue(spanish.contains("Con 2 pares de manos más (Línea), nueve de cada"), spanish);
         String basket = flat(stand.get("/what-if/today?hands-fryer=1&guests=20").body());

@@ -215,8 +215,7 @@ class TrialTest {
     /** The demo's menu, as far as it is made on the line. */
     private static Menu lineAlone() {
         MenuParts demo = Script.demoMenu().parts();
-        List<Step> steps =
-                demo.steps().stream().filter(s -> s.station().equals("line")).toList();
+        List<Step> steps = demo.steps().stream().filter(s -> s.station().equals("line")).toList();
         List<String> ids = steps.stream().map(Step::id).toList();
         return MenuWriter.menu(
                 new MenuParts(

@@ -13,6 +13,7 @@ import sopwell.log.EventLog;
 import sopwell.mix.DayTally;
 import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
+import sopwell.mix.WaitTally;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.StandSettings;
 
@@ -47,6 +48,21 @@ public final class DayBook {
         NavigableMap<LocalDate, Long> ends = ends(Collections.min(dates), Collections.max(dates));
         ends.keySet().retainAll(dates);
         return tallies(ends);
+    }
+
+    /** The waits of single days that others have followed, oldest first. */
+    public List<WaitTally> waits(Collection<LocalDate> dates) {
+        if (dates.isEmpty()) {
+            return List.of();
+        }
+        NavigableMap<LocalDate, Long> ends = ends(Collections.min(dates), Collections.max(dates));
+        ends.keySet().retainAll(dates);
+        return ends.keySet().stream().map(this::waits).toList();
+    }
+
+    private WaitTally waits(LocalDate date) {
+        Stand stand = Replay.day(log, settings, date).orElseThrow();
+        return WaitTally.of(date, stand.orders(), stand.kitchen(), settings.zone());
     }
 
     private List<DayTally> tallies(NavigableMap<LocalDate, Long> ends) {

@@ -13,6 +13,7 @@ import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
 import sopwell.menu.Option;
 import sopwell.menu.Size;
+import sopwell.menu.Station;
 
 /**
  * How what was sold is called, and in which order it is listed: as on the newest menu that has it.
@@ -45,6 +46,13 @@ public final class Names {
         }
         return find(menu -> item(menu, item).flatMap(i -> i.size(id)))
                 .map(Size::name)
+                .orElseGet(() -> written(id));
+    }
+
+    /** What a station is called. */
+    public LocalText station(String id) {
+        return find(menu -> menu.stations().stream().filter(s -> s.id().equals(id)).findFirst())
+                .map(Station::name)
                 .orElseGet(() -> written(id));
     }
 
@@ -102,6 +110,19 @@ public final class Names {
         return find(menu -> item(menu, item)).map(Item::groups).orElse(List.of());
     }
 
+    /** Stations' ids as on the newest menu, those of earlier menus after them. */
+    Comparator<String> stationOrder() {
+        List<String> order =
+                menus.stream().flatMap(m -> m.stations().stream()).map(Station::id).toList();
+        return Comparator.comparingInt((String id) -> placeIn(order, id))
+                .thenComparing(Comparator.naturalOrder());
+    }
+
+    /** Items' ids as on the newest menu, those of earlier menus after them. */
+    Comparator<String> itemOrder() {
+        return Comparator.comparingInt(this::place).thenComparing(Comparator.naturalOrder());
+    }
+
     /** Items as on the newest menu, those of earlier menus after them; sizes in their order. */
     Comparator<ItemCount> inMenuOrder() {
         return Comparator.comparingInt((ItemCount count) -> place(count.item()))
@@ -130,6 +151,11 @@ public final class Names {
             }
         }
         return Integer.MAX_VALUE;
+    }
+
+    private static int placeIn(List<String> order, String id) {
+        int place = order.indexOf(id);
+        return place < 0 ? Integer.MAX_VALUE : place;
     }
 
     private int sizePlace(String item, String size) {

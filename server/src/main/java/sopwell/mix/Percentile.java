@@ -1,5 +1,6 @@
 package sopwell.mix;
 
+import java.util.function.IntToDoubleFunction;
 import sopwell.Check;
 
 /**
@@ -19,17 +20,28 @@ public final class Percentile {
      * @param share 0 to 1; 0.5 is the median
      */
     public static double of(double[] sorted, double share) {
-        Check.that(sorted.length > 0, "a percentile needs a value");
+        return of(sorted.length, place -> sorted[place], share);
+    }
+
+    /**
+     * A percentile of values that are sorted by whoever tells them.
+     *
+     * @param size how many there are, at least one
+     * @param values the value at a place of them in ascending order, from 0
+     * @param share 0 to 1; 0.5 is the median
+     */
+    static double of(int size, IntToDoubleFunction values, double share) {
+        Check.that(size > 0, "a percentile needs a value");
         Check.that(share >= 0 && share <= 1, "a percentile's share is 0 to 1");
-        double place = share * (sorted.length + 1);
+        double place = share * (size + 1);
         int below = (int) Math.floor(place);
         if (below < 1) {
-            return sorted[0];
+            return values.applyAsDouble(0);
         }
-        if (below >= sorted.length) {
-            return sorted[sorted.length - 1];
+        if (below >= size) {
+            return values.applyAsDouble(size - 1);
         }
-        double low = sorted[below - 1];
-        return low + (place - below) * (sorted[below] - low);
+        double low = values.applyAsDouble(below - 1);
+        return low + (place - below) * (values.applyAsDouble(below) - low);
     }
 }

@@ -5,15 +5,18 @@ import java.util.List;
 /**
  * Waits condensed. Immutable.
  *
- * @param orders how many were measured; with none, the other figures are 0
+ * @param measured how many were measured; with none, the other figures are 0
  * @param medianSeconds see {@link Percentile}
  * @param ninetiethSeconds nine of ten waited no longer, see {@link Percentile}
  */
-public record WaitSummary(int orders, double medianSeconds, double ninetiethSeconds) {
+public record WaitSummary(int measured, double medianSeconds, double ninetiethSeconds) {
+    /** Nothing was measured. */
+    public static final WaitSummary NONE = new WaitSummary(0, 0, 0);
+
     /** The summary of waits given in milliseconds, in any order. */
     public static WaitSummary ofMillis(List<Long> waitsMs) {
         if (waitsMs.isEmpty()) {
-            return new WaitSummary(0, 0, 0);
+            return NONE;
         }
         double[] seconds = waitsMs.stream().mapToDouble(ms -> ms / 1000.0).sorted().toArray();
         return new WaitSummary(

@@ -7,26 +7,34 @@ import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
-import sopwell.mix.DayWaits;
 import sopwell.mix.Mix;
 import sopwell.mix.Names;
 import sopwell.mix.Period;
+import sopwell.mix.WaitTally;
+import sopwell.mix.Waits;
 import sopwell.orders.Order;
 
 /**
  * What is known of one day: what sold, how long it took, and what did not go straight. Immutable.
  *
  * @param tally what the mix was made from
+ * @param waitTally what the waits were made from
  */
-public record DayFigures(DayTally tally, Mix mix, DayWaits waits, DayExceptions exceptions) {
+public record DayFigures(
+        DayTally tally, Mix mix, WaitTally waitTally, Waits waits, DayExceptions exceptions) {
     /** Counts what happened on a stand's newest day, which must have been opened. */
     public static DayFigures of(Stand stand) {
         LocalDate date = stand.orders().date().orElseThrow();
         DayTally tally = DayTally.of(date, stand.orders(), stand.settings().zone(), stand::menuOf);
+        WaitTally waits =
+                WaitTally.of(date, stand.orders(), stand.kitchen(), stand.settings().zone());
+        Period day = Period.day(date);
+        Names names = names(stand);
         return new DayFigures(
                 tally,
-                Mix.of(Period.day(date), List.of(tally), names(stand)),
-                DayWaits.of(stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
+                Mix.of(day, List.of(tally), names),
+                waits,
+                Waits.of(day, List.of(waits), stand.settings().targetSeconds(), names),
                 DayExceptions.of(stand.orders(), stand.kitchen()));
     }
 

@@ -11,6 +11,7 @@ import sopwell.desk.Follower;
 import sopwell.desk.Stand;
 import sopwell.mix.DayTally;
 import sopwell.mix.Names;
+import sopwell.mix.WaitTally;
 import sopwell.orders.StandSettings;
 
 /**
@@ -42,6 +43,23 @@ public record Tallies(
                             newest.filter(day -> dates.contains(day.date())).ifPresent(days::add);
                             return days;
                         });
+    }
+
+    /** The waits of single dates, oldest first; dates without a business day are left out. */
+    public CompletableFuture<List<WaitTally>> waits(List<LocalDate> dates) {
+        return follower.ask(this::newestWaits)
+                .thenApplyAsync(
+                        newest -> {
+                            List<WaitTally> days = new ArrayList<>(book.waits(dates));
+                            newest.filter(day -> dates.contains(day.date())).ifPresent(days::add);
+                            return days;
+                        });
+    }
+
+    private Optional<WaitTally> newestWaits(Stand stand) {
+        return stand.orders()
+                .date()
+                .map(date -> WaitTally.of(date, stand.orders(), stand.kitchen(), settings.zone()));
     }
 
     private Optional<DayTally> newest(Stand stand) {

@@ -32,7 +32,8 @@ class ScreensTest {
                     "/till/today",
                     "/mix/today",
                     "/playback/today",
-                    "/what-if/today");
+                    "/what-if/today",
+                    "/waits/today");
     private static final List<int[]> SIZES =
             List.of(new int[] {1920, 1080}, new int[] {1280, 800}, new int[] {390, 844});
 

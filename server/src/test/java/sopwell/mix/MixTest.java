@@ -74,11 +74,11 @@ class MixTest {
         script.allUp(slow);
         script.place("beef");
 
-        DayWaits waits = DayWaits.of(script.stand().orders(), script.stand().kitchen(), 360);
+        GuestWaits waits = waits().guests();
 
         assertEquals(new WaitSummary(2, 320, 400), waits.toUp());
         assertEquals(new WaitSummary(1, 300, 300), waits.toHanded());
-        assertEquals(1, waits.withinTarget());
+        assertEquals(new Share(1, 2), waits.within());
     }
 
     @Test
@@ -180,5 +180,16 @@ class MixTest {
 
     private int halfHour() {
         return HalfHours.of(date(), script.stand().settings().zone(), script.nowMs());
+    }
+
+    private Waits waits() {
+        WaitTally tally =
+                WaitTally.of(
+                        date(),
+                        script.stand().orders(),
+                        script.stand().kitchen(),
+                        script.stand().settings().zone());
+        Names names = new Names(List.of(script.menu()));
+        return Waits.of(Period.day(date()), List.of(tally), 360, names);
     }
 }

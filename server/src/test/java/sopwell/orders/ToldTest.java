@@ -14,10 +14,10 @@ import sopwell.desk.Script;
 import sopwell.kitchen.Part;
 import sopwell.menu.Menu;
 import sopwell.mix.DayTally;
-import sopwell.mix.DayWaits;
 import sopwell.mix.Mix;
 import sopwell.mix.Names;
 import sopwell.mix.Period;
+import sopwell.mix.WaitTally;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.OrderEvent.OrderTold;
 import sopwell.storage.MenuReader;
@@ -53,8 +53,13 @@ class ToldTest {
         assertEquals(order.takenAtMs(), part.placedAtMs());
         script.later(60);
         script.allUp(order);
-        DayWaits waits = DayWaits.of(script.stand().orders(), script.stand().kitchen(), 360);
-        assertEquals(8 * 60.0, waits.toUp().medianSeconds());
+        WaitTally waits =
+                WaitTally.of(
+                        script.stand().orders().date().orElseThrow(),
+                        script.stand().orders(),
+                        script.stand().kitchen(),
+                        script.stand().settings().zone());
+        assertEquals(8 * 60, waits.orders().get(0).toUp());
         assertEquals(1, mix().counts().takenBefore());
     }
 

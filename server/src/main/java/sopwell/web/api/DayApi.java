@@ -14,11 +14,9 @@ import sopwell.log.Recorded;
 import sopwell.menu.Lang;
 import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
-import sopwell.mix.DayWaits;
 import sopwell.mix.ItemCount;
 import sopwell.mix.Mix;
 import sopwell.mix.MixTable;
-import sopwell.mix.WaitSummary;
 import sopwell.orders.OrderEvent.DayClosed;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.web.DayFigures;
@@ -67,13 +65,17 @@ final class DayApi {
     }
 
     CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
+        boolean csv = TillCsv.isWanted(exchange);
+        Lang lang = Languages.of(exchange);
         return ask(
                 exchange,
                 text,
-                stand ->
-                        DayWaits.of(
-                                stand.orders(), stand.kitchen(), stand.settings().targetSeconds()),
-                waits -> Reply.json(200, json -> waits(json, waits)));
+                DayFigures::of,
+                counted ->
+                        csv
+                                ? WaitsCsv.reply(counted.waits())
+                                : Reply.json(
+                                        200, json -> WaitsJson.write(json, counted.waits(), lang)));
     }
 
     /** Answers a question about the day that the path names. */
@@ -143,7 +145,7 @@ final class DayApi {
     private static void exceptions(JsonGenerator json, DayExceptions day) throws IOException {
         json.writeObjectFieldStart("exceptions");
         json.writeNumberField("queriesAsked", day.asked());
-        json.writeNumberField("queriesAnswered", day.waits().orders());
+        json.writeNumberField("queriesAnswered", day.waits().measured());
         json.writeNumberField("queryMedianSeconds", day.waits().medianSeconds());
         json.writeNumberField("queryNinetiethSeconds", day.waits().ninetiethSeconds());
         json.writeNumberField("changes", day.changes());
@@ -193,25 +195,6 @@ final class DayApi {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeEndObject();
-    }
-
-    private static void waits(JsonGenerator json, DayWaits waits) throws IOException {
-        json.writeStartObject();
-        summary(json, "placedToUp", waits.toUp());
-        summary(json, "placedToHanded", waits.toHanded());
-        json.writeNumberField("targetSeconds", waits.targetSeconds());
-        json.writeNumberField("upWithinTarget", waits.withinTarget());
-        json.writeStringField("percentiles", "NIST 7.2.6.2: place p(N+1), interpolated");
-        json.writeEndObject();
-    }
-
-    private static void summary(JsonGenerator json, String field, WaitSummary summary)
-            throws IOException {
-        json.writeObjectFieldStart(field);
-        json.writeNumberField("orders", summary.orders());
-        json.writeNumberField("medianSeconds", summary.medianSeconds());
-        json.writeNumberField("ninetiethSeconds", summary.ninetiethSeconds());
         json.writeEndObject();
     }
 }

@@ -51,6 +51,7 @@ public final class Assets {
                     "css/playback.css",
                     "css/what-if.css",
                     "css/charts.css",
+                    "css/waits.css",
                     "js/server-clock.js",
                     "js/send.js",
                     "js/frames.js",

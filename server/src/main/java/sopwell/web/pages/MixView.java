@@ -118,7 +118,7 @@ public record MixView(
 
     /** A wait, or a dash when none was measured. */
     public String wait(WaitSummary summary, double seconds) {
-        return summary.orders() == 0 ? "–" : t.minutes(seconds);
+        return summary.measured() == 0 ? "–" : t.minutes(seconds);
     }
 
     /** An item with its size. */

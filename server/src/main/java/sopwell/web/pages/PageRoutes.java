@@ -41,6 +41,7 @@ public final class PageRoutes {
         new MixRoutes(context, handling).add(routes);
         new PlaybackRoutes(context, handling).add(routes);
         new WhatIfRoutes(context, handling).add(routes);
+        new WaitRoutes(context, handling).add(routes);
     }
 
     static int status(Reason reason) {

@@ -1,0 +1,137 @@
+package sopwell.web.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sopwell.desk.StandCommand;
+import sopwell.desk.StandCommand.ForKitchen;
+import sopwell.desk.StandCommand.ForOrders;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PartId;
+import sopwell.orders.OrderCommand;
+
+/** The waits of a day, a part of it, and several days. */
+class WaitPagesTest {
+    private PageStand stand;
+
+    @BeforeEach
+    void open() throws Exception {
+        stand = new PageStand();
+    }
+
+    @AfterEach
+    void close() {
+        stand.close();
+    }
+
+    /** One order, whole after three minutes, one of them until somebody began. */
+    private void order() {
+        String order = stand.place("2 beef dipped hot, fries", "");
+        PartId beef = new PartId(order, 1, "line");
+        stand.later(60);
+        stand.ask(new ForKitchen(new KitchenCommand.Start(beef)));
+        stand.later(90);
+        stand.ask(new ForKitchen(new KitchenCommand.Up(new PartId(order, 2, "fryer"))));
+        stand.later(30);
+        stand.ask(new ForKitchen(new KitchenCommand.Up(beef)));
+        stand.later(20);
+        stand.ask(new ForOrders(new OrderCommand.Hand(order)));
+    }
+
+    private void cut() {
+        stand.later(20 * 3_600);
+        stand.ask(new StandCommand.ForOrders(new OrderCommand.CutDay()));
+        stand.later(4 * 3_600);
+    }
+
+    @Test
+    void todayShowsWaitsByHalfHourStationAndItemAndStaysLive() {
+        order();
+        String page = flat(stand.get("/waits/today").body());
+        assertTrue(page.contains("1 of 1 whole within 6 min (100 %)"), page);
+        assertTrue(
+                page.contains(
+                        "<tr><th scope=\"row\">placed to first started</th><td>1:00</td>"
+                                + " <td>1:00</td><td>1</td></tr>"),
+                page);
+        assertTrue(page.contains("<tr><th scope=\"row\">12:00</th><td>1</td>"), page);
+        assertTrue(
+                page.contains("<td>30 %</td> <td>60 %</td> <td>0 %</td> <td>10 %</td>"),
+                "the line: one minute waited, two made, twenty seconds on the pass: " + page);
+        assertTrue(page.contains("what nobody tapped as started (fryer)"), page);
+        assertTrue(page.contains("hx-get=\"/waits/today\" hx-trigger=\"every 10s\""), page);
+        String part = stand.get("/waits/today", "HX-Request", "true").body();
+        assertTrue(!part.contains("<html") && part.contains("1 of 1 whole"), part);
+        String spanish = flat(stand.get("/waits/today?lang=es").body());
+        assertTrue(spanish.contains("esperando manos"), spanish);
+    }
+
+    @Test
+    void theMixLeadsToTheWaitsAndBack() {
+        order();
+        assertTrue(stand.get("/mix/today").body().contains("href=\"/waits/2026-11-27\""));
+        String page = stand.get("/waits/2026-11-27").body();
+        assertTrue(page.contains("href=\"/mix/2026-11-27\""), page);
+        assertFalse(page.contains("hx-get"), page);
+        assertEquals(303, stand.get("/waits").statusCode());
+        assertTrue(stand.get("/").body().contains("href=\"/waits/today\""));
+    }
+
+    @Test
+    void severalDaysAndPartsOfThemAreCountedTogether() {
+        order();
+        cut();
+        order();
+        String two = flat(stand.get("/waits?from=2026-11-27&to=2026-11-28").body());
+        assertTrue(two.contains("Days with orders: 2"), two);
+        assertTrue(two.contains("2 of 2 whole"), two);
+        String friday = flat(stand.get("/waits?from=2026-11-27&to=2026-11-28&weekday=5").body());
+        assertTrue(friday.contains("1 of 1 whole"), friday);
+        String evening =
+                flat(
+                        stand.get("/waits?from=2026-11-27&to=2026-11-28&begin=20:00&end=00:00")
+                                .body());
+        assertTrue(evening.contains("On none of these days"), evening);
+        String noon = flat(stand.get("/waits/2026-11-27?begin=12:00&end=12:30").body());
+        assertTrue(noon.contains("1 of 1 whole"), noon);
+        assertTrue(
+                flat(stand.get("/waits/2026-11-27?begin=20:00&end=21:00").body())
+                        .contains("Nothing was ordered in that part of the day."));
+        HttpResponse<String> unclear = stand.get("/waits/today?begin=noon");
+        assertEquals(422, unclear.statusCode());
+        assertTrue(unclear.body().contains("“noon” is not a time"), unclear.body());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "?from=2026-11-27&to=2026-11-20 | 422 | end before they begin",
+                "?from=2030-01-01&to=2030-01-02 | 422 | has not begun",
+                "?from=1926-11-27&to=2026-11-27 | 422 | more than 3660 days",
+                "?from=yesterday&to=2026-11-27 | 422 | “yesterday” is not a date",
+                "?from=2026-11-27&to=2026-11-28&weekday=9 | 422 | “9” is not a weekday",
+                "?from=2026-11-01&to=2026-11-27 | 200 | On none of these days",
+                "/today | 200 | Nothing was sold yet.",
+                "/2026-11-20 | 404 | There is no business day",
+                "/2030-01-01 | 404 | has not begun",
+                "/soon | 404 | “soon” is not a date"
+            })
+    void whatCannotBeShownIsSaidAndCanBeMended(String query, int status, String sentence) {
+        HttpResponse<String> page = stand.get("/waits" + query);
+        assertEquals(status, page.statusCode());
+        assertTrue(flat(page.body()).contains(sentence), page.body());
+        assertTrue(page.body().contains("action=\"/waits\""), "the form is there to mend it");
+    }
+
+    private static String flat(String html) {
+        return html.replaceAll("\\s+", " ");
+    }
+}

@@ -23,7 +23,7 @@ public record Waits(
         WaitSummary summary = WaitSummary.ofMillis(waitsMs);
         long within = waitsMs.stream().filter(ms -> ms <= targetSeconds * 1000L).count();
         return new Waits(
-                summary.orders(),
+                summary.measured(),
                 summary.medianSeconds(),
                 summary.ninetiethSeconds(),
                 waitsMs.isEmpty() ? 0 : (double) within / waitsMs.size());

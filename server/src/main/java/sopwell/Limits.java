@@ -115,6 +115,26 @@ public final class Limits {
     /** Loads to begin that a station's board shows; what comes after is counted. */
     public static final int LOADS_AHEAD_MAX = 2;
 
+    /** An amount of an ingredient in whatever unit it is entered in. */
+    public static final int STOCK_AMOUNT_MAX = 999_999;
+
+    /** Batches that are on at once. */
+    public static final int BATCHES_MAX = 100;
+
+    /** Lots of a recipe that one batch makes. */
+    public static final int BATCH_LOTS_MAX = 200;
+
+    /** Temperatures measured in one step of a batch. */
+    public static final int BATCH_READINGS_MAX = 200;
+
+    /** Batches that were made and are kept with a label; the oldest goes when there are more. */
+    public static final int LABELS_MAX = 300;
+
+    /** The coldest and the hottest that anybody measures in food, in degrees Fahrenheit. */
+    public static final int FOOD_LEAST_FAHRENHEIT = -40;
+
+    public static final int FOOD_MOST_FAHRENHEIT = 600;
+
     /** Rows sent to one screen; what is below is counted, not sent. */
     public static final int BOARD_ROWS_MAX = 40;
 

@@ -33,6 +33,10 @@ import sopwell.stock.PanEvent;
 import sopwell.stock.Pans;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
+import sopwell.stock.larder.BatchEvent;
+import sopwell.stock.larder.Larder;
+import sopwell.stock.larder.LarderEvent;
+import sopwell.stock.larder.Takings;
 import sopwell.till.Till;
 import sopwell.till.TillEvent;
 
@@ -47,10 +51,12 @@ public final class Stand {
     private final Kitchen kitchen = new Kitchen(this::menuOf);
     private final Pass pass = new Pass();
     private final Pans pans = new Pans();
+    private final Larder larder = new Larder();
     private final Till till = new Till();
     private final Papers papers = new Papers();
     private Menu menu;
     private RecipeBook recipes = RecipeBook.empty();
+    private Takings takings = new Takings(recipes);
     private final Outs outs = new Outs();
     private Selling selling;
     private long seq;
@@ -72,6 +78,7 @@ public final class Stand {
             papers.apply(orderEvent);
             pass.apply(orderEvent);
             pans.apply(orderEvent, this::menuOf, recorded.atMs());
+            larder.apply(orderEvent, lines(orderEvent), takings::of, recorded.atMs());
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
             outs.apply(orderEvent, before, lines(orderEvent));
             kitchen.apply(orderEvent, order, recorded.atMs());
@@ -88,14 +95,19 @@ public final class Stand {
             kitchen.apply(stationEvent);
         } else if (event instanceof PanEvent panEvent) {
             pans.apply(panEvent, recorded.atMs());
-        } else if (event instanceof RecipeEvent.RecipesAdopted adopted) {
-            recipes = adopted.book();
+        } else if (event instanceof LarderEvent larderEvent) {
+            larder.apply(larderEvent, recorded.atMs());
+        } else if (event instanceof BatchEvent batchEvent) {
+            larder.apply(batchEvent, recorded.atMs());
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
         } else if (event instanceof PaperEvent paperEvent) {
             papers.apply(paperEvent);
         } else if (event instanceof TillEvent tillEvent) {
             till.apply(tillEvent, recorded.atMs());
+        } else if (event instanceof RecipeEvent.RecipesAdopted adopted) {
+            recipes = adopted.book();
+            takings = new Takings(recipes);
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
@@ -150,6 +162,11 @@ public final class Stand {
         return orders;
     }
 
+    /** The book of recipes in force; an empty one before the first. */
+    public RecipeBook recipes() {
+        return recipes;
+    }
+
     /** What can be sold now; a menu must be in force. */
     public Selling selling() {
         Check.that(selling != null, "a stand that sells has a menu");
@@ -175,6 +192,11 @@ public final class Stand {
         return pans;
     }
 
+    /** What is on the shelves and what is being made. */
+    public Larder larder() {
+        return larder;
+    }
+
     /** What was done at the pass today. */
     public Pass pass() {
         return pass;
@@ -193,11 +215,6 @@ public final class Stand {
     public Menu menu() {
         Check.that(menu != null, "a stand that sells has a menu");
         return menu;
-    }
-
-    /** The book of recipes in force; an empty one before the first. */
-    public RecipeBook recipes() {
-        return recipes;
     }
 
     /** The menu of a revision that an order of the day names. */

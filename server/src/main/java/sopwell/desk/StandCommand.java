@@ -10,6 +10,7 @@ import sopwell.orders.OutCommand;
 import sopwell.orders.PaperCommand;
 import sopwell.stock.PanCommand;
 import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.larder.LarderCommand;
 import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */
@@ -20,6 +21,7 @@ public sealed interface StandCommand {
         KITCHEN,
         PASS,
         PAN,
+        LARDER,
         QUERY,
         STATION,
         OUT,
@@ -61,6 +63,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.PAN;
+        }
+    }
+
+    /** Something about what is kept or made. */
+    record ForLarder(LarderCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.LARDER;
         }
     }
 

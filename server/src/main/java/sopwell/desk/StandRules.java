@@ -23,6 +23,8 @@ import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
 import sopwell.stock.PanRules;
 import sopwell.stock.recipes.RecipeRules;
+import sopwell.stock.larder.LarderEvent;
+import sopwell.stock.larder.LarderRules;
 import sopwell.till.TillRules;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
@@ -30,20 +32,27 @@ final class StandRules {
     private StandRules() {}
 
     static Decision decide(Stand stand, StandCommand command, long nowMs) {
-        return withPace(stand, decided(stand, command, nowMs));
+        return carryingOn(stand, decided(stand, command, nowMs));
     }
 
-    /** What was learned goes on into a day that opens, so that the log of the day has it. */
-    private static Decision withPace(Stand stand, Decision decision) {
+    /**
+     * What was learned and what is kept goes on into a day that opens, so that the log of the day
+     * has it.
+     */
+    private static Decision carryingOn(Stand stand, Decision decision) {
         if (decision.events().stream().noneMatch(DayOpened.class::isInstance)) {
             return decision;
         }
-        PaceEvent.PaceCarried carried = stand.kitchen().learned();
+        PaceEvent.PaceCarried pace = stand.kitchen().learned();
+        LarderEvent.StockCarried stock = stand.larder().carried();
         List<Event> events = new ArrayList<>();
         for (Event event : decision.events()) {
             events.add(event);
-            if (event instanceof DayOpened && !carried.isNothing()) {
-                events.add(carried);
+            if (event instanceof DayOpened && !pace.isNothing()) {
+                events.add(pace);
+            }
+            if (event instanceof DayOpened && !stock.isNothing()) {
+                events.add(stock);
             }
         }
         return new Decision(events, decision.refusal());
@@ -63,6 +72,13 @@ final class StandRules {
                     PanRules.decide(
                             stand.orders(),
                             ((StandCommand.ForPans) command).command(),
+                            stand.deciding(nowMs));
+            case LARDER ->
+                    LarderRules.decide(
+                            stand.larder(),
+                            stand.orders(),
+                            stand.recipes(),
+                            ((StandCommand.ForLarder) command).command(),
                             stand.deciding(nowMs));
             case QUERY ->
                     QueryRules.decide(

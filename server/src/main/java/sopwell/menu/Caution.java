@@ -9,5 +9,7 @@ public enum Caution {
     /** Food that is reheated to be held hot. */
     REHEAT,
     /** A power-driven slicer. */
-    SLICER
+    SLICER,
+    /** Vegetables under oil, kept cold for a short time only. */
+    UNDER_OIL
 }

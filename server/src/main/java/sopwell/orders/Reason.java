@@ -80,6 +80,30 @@ public enum Reason {
     LEVEL_RANGE,
     /** The recipes were changed meanwhile; args: the revision in force. */
     RECIPES_CHANGED,
+    /** There is no such ingredient in the book of recipes; args: what was asked for. */
+    UNKNOWN_INGREDIENT,
+    /** The ingredient is not counted in this; args: unit, what it is counted in. */
+    UNKNOWN_MEASURE,
+    /** An amount is none, or none that can be; args: what was typed, least, most. */
+    STOCK_AMOUNT,
+    /** It is bought and not made, so there is no batch of it; args: ingredient. */
+    NO_RECIPE,
+    /** A batch can't have so many lots; args: lots, limit. */
+    LOTS_RANGE,
+    /** No more batches can be on at once; args: limit. */
+    TOO_MANY_BATCHES,
+    /** There is no such batch; args: what was asked for. */
+    UNKNOWN_BATCH,
+    /** The batch was made already; args: batch. */
+    BATCH_MADE,
+    /** The batch is still being made; args: batch. */
+    BATCH_NOT_MADE,
+    /** The batch can't go to that step from where it is; args: step, the step that is next. */
+    WRONG_STEP,
+    /** A temperature is none, or none that can be; args: what was typed, least, most, unit. */
+    TEMPERATURE_RANGE,
+    /** No more can be measured in one step; args: limit. */
+    TOO_MANY_READINGS,
     /** A change to the part was not seen yet. */
     CHANGE_UNSEEN,
     /** What goes into the part is not up; args: number, then the stations that have it. */

@@ -26,6 +26,16 @@ public final class Texts {
         return fault("reason", reason, Limits.REASON_CHARS_MAX);
     }
 
+    /** What is wrong with a note about what is kept or made, if anything. */
+    public static Optional<Refusal> note(String note) {
+        return fault("note", note, Limits.REASON_CHARS_MAX);
+    }
+
+    /** What is wrong with the name of whoever measured, if anything. */
+    public static Optional<Refusal> by(String by) {
+        return fault("by", by, Limits.NAME_CHARS_MAX);
+    }
+
     /** What is wrong with a station's question, if anything. */
     public static Optional<Refusal> question(String question) {
         return fault("question", question, Limits.QUERY_CHARS_MAX);

@@ -22,9 +22,6 @@ import sopwell.stock.Pans.Sale;
  */
 public record PanLeft(
         Pan pan, long refilledAtMs, long left, long promised, int builds, long startByMs) {
-    private static final long LEAST_MS = 10 * 60_000L;
-    private static final int MEDIANS_MAX = 3;
-
     /**
      * What is left in a pan.
      *
@@ -71,19 +68,12 @@ public record PanLeft(
         return pan.uses().stream().mapToInt(Pan.Use::amount).reduce(1, Math::max);
     }
 
-    /** How much the sales take in how long. */
-    private record Pace(long amount, long inMs) {}
-
-    private static Pace pace(List<Sale> sales, Pans pans, long nowMs) {
-        List<Long> amounts = sales.stream().map(Sale::amount).sorted().toList();
-        long most = MEDIANS_MAX * amounts.get((amounts.size() - 1) / 2);
-        long amount = amounts.stream().mapToLong(one -> Math.min(one, most)).sum();
-        long sinceMs = Math.min(Pans.WINDOW_MS, nowMs - pans.firstSaleAtMs());
-        return new Pace(amount, Math.max(LEAST_MS, sinceMs));
+    private static SalePace pace(List<Sale> sales, Pans pans, long nowMs) {
+        return SalePace.of(sales.stream().map(Sale::amount).toList(), nowMs - pans.firstSaleAtMs());
     }
 
-    private static long startByMs(Pan pan, long free, Pace pace, long nowMs) {
-        long lastsMs = free * pace.inMs() / pace.amount();
+    private static long startByMs(Pan pan, long free, SalePace pace, long nowMs) {
+        long lastsMs = pace.lastsMs(free);
         return Math.max(1, nowMs + lastsMs - pan.reheatMinutes() * 60_000L);
     }
 }

@@ -21,7 +21,7 @@ import sopwell.orders.OrderLine;
  */
 public final class Pans {
     /** How far back sales tell the pace: older ones are forgotten. */
-    static final long WINDOW_MS = 45 * 60_000L;
+    static final long WINDOW_MS = SalePace.WINDOW_MS;
 
     private final Map<String, Filling> fillings = new HashMap<>();
     private final Map<String, Deque<Sale>> sales = new HashMap<>();

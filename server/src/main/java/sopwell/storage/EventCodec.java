@@ -16,6 +16,8 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.recipes.RecipeEvent;
+import sopwell.stock.larder.BatchEvent;
+import sopwell.stock.larder.LarderEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -101,6 +103,10 @@ final class EventCodec {
             PanBodies.write(body, pan);
         } else if (event instanceof RecipeEvent recipes) {
             RecipeBodies.write(body, recipes);
+        } else if (event instanceof LarderEvent larder) {
+            LarderBodies.write(body, larder);
+        } else if (event instanceof BatchEvent batch) {
+            BatchBodies.write(body, batch);
         } else if (event instanceof PaperEvent paper) {
             PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
@@ -136,6 +142,17 @@ final class EventCodec {
             case NUMBER_CALLED -> PassBodies.read(body, PassEvent.Kind.CALLED);
             case BAGS_COUNTED -> PassBodies.read(body, PassEvent.Kind.BAGGED);
             case PAN_REFILLED -> PanBodies.read(body);
+            case INGREDIENT_COUNTED -> LarderBodies.read(body, LarderEvent.Kind.COUNTED);
+            case INGREDIENT_WASTED -> LarderBodies.read(body, LarderEvent.Kind.WASTED);
+            case INGREDIENT_DELIVERED -> LarderBodies.read(body, LarderEvent.Kind.DELIVERED);
+            case SLICER_CLEANED -> LarderBodies.read(body, LarderEvent.Kind.SLICER_CLEANED);
+            case STOCK_CARRIED -> LarderBodies.read(body, LarderEvent.Kind.CARRIED);
+            case BATCH_STARTED -> BatchBodies.read(body, BatchEvent.Kind.STARTED);
+            case BATCH_MOVED -> BatchBodies.read(body, BatchEvent.Kind.MOVED);
+            case TEMPERATURE_TAKEN -> BatchBodies.read(body, BatchEvent.Kind.MEASURED);
+            case BATCH_YIELDED -> BatchBodies.read(body, BatchEvent.Kind.YIELDED);
+            case BATCH_DISCARDED -> BatchBodies.read(body, BatchEvent.Kind.DISCARDED);
+            case BATCH_USED_UP -> BatchBodies.read(body, BatchEvent.Kind.USED_UP);
             case PAPER_PRINTED -> PaperBodies.read(body);
             case PART_STARTED -> KitchenBodies.read(body, KitchenEvent.Kind.STARTED);
             case PART_UP -> KitchenBodies.read(body, KitchenEvent.Kind.UP);

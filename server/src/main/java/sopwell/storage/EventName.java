@@ -17,6 +17,8 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.recipes.RecipeEvent;
+import sopwell.stock.larder.BatchEvent;
+import sopwell.stock.larder.LarderEvent;
 import sopwell.till.TillEvent;
 
 /**
@@ -46,6 +48,17 @@ enum EventName {
     NUMBER_CALLED("number-called", 1, PassEvent.NumberCalled.class),
     BAGS_COUNTED("bags-counted", 1, PassEvent.BagsCounted.class),
     PAN_REFILLED("pan-refilled", 1, PanEvent.PanRefilled.class),
+    INGREDIENT_COUNTED("ingredient-counted", 1, LarderEvent.IngredientCounted.class),
+    INGREDIENT_WASTED("ingredient-wasted", 1, LarderEvent.IngredientWasted.class),
+    INGREDIENT_DELIVERED("ingredient-delivered", 1, LarderEvent.IngredientDelivered.class),
+    SLICER_CLEANED("slicer-cleaned", 1, LarderEvent.SlicerCleaned.class),
+    STOCK_CARRIED("stock-carried", 1, LarderEvent.StockCarried.class),
+    BATCH_STARTED("batch-started", 1, BatchEvent.BatchStarted.class),
+    BATCH_MOVED("batch-moved", 1, BatchEvent.BatchMoved.class),
+    TEMPERATURE_TAKEN("temperature-taken", 1, BatchEvent.TemperatureTaken.class),
+    BATCH_YIELDED("batch-yielded", 1, BatchEvent.BatchYielded.class),
+    BATCH_DISCARDED("batch-discarded", 1, BatchEvent.BatchDiscarded.class),
+    BATCH_USED_UP("batch-used-up", 1, BatchEvent.BatchUsedUp.class),
     PAPER_PRINTED("paper-printed", 1, PaperEvent.PaperPrinted.class),
     PART_STARTED("part-started", 1, KitchenEvent.PartStarted.class),
     PART_UP("part-up", 1, KitchenEvent.PartUp.class),

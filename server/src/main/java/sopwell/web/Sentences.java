@@ -54,6 +54,10 @@ final class Sentences {
             case NOT_UP, NOTHING_TO_BRING_BACK, UNKNOWN_QUERY, QUERY_OPEN -> plain(key, args);
             case QUERY_ANSWERED, QUERY_LAPSED, NOTHING_DUE, CASHIER_MISSING -> plain(key, args);
             case TILL_OPEN, TILL_NOT_OPEN, NO_TILL_OPEN, WHICH_TILL, TILLS_OPEN -> plain(key, args);
+            case UNKNOWN_INGREDIENT, UNKNOWN_MEASURE, STOCK_AMOUNT, NO_RECIPE -> plain(key, args);
+            case LOTS_RANGE, TOO_MANY_BATCHES, UNKNOWN_BATCH, BATCH_MADE -> plain(key, args);
+            case BATCH_NOT_MADE, WRONG_STEP, TEMPERATURE_RANGE -> plain(key, args);
+            case TOO_MANY_READINGS -> plain(key, args);
             case COUNT_WRONG, BAGS_RANGE, UNKNOWN_PAN, LEVEL_RANGE -> plain(key, args);
             case RECIPES_CHANGED -> plain(key, args);
         };

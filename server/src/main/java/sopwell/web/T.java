@@ -118,6 +118,11 @@ public final class T {
         return date.format(DateTimeFormatter.ofPattern(get(key), locale()));
     }
 
+    /** A date in few letters, such as {@code Tue, Jan 13}. */
+    public String day(LocalDate date) {
+        return date.format(DateTimeFormatter.ofPattern(get("date.short-pattern"), locale()));
+    }
+
     /** A time of day at the stand. */
     public String time(long atMs, ZoneId zone) {
         return DateTimeFormatter.ofPattern("H:mm", Locale.ROOT)

@@ -33,6 +33,8 @@ import sopwell.orders.StandSettings;
 import sopwell.stock.PanCommand;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeParts;
+import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.storage.MenuReader;
 import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
@@ -280,6 +282,22 @@ public final class Script {
     /** Decides and keeps; the command must be accepted. */
     public void must(PanCommand command) {
         must(decide(command));
+    }
+
+    /** Decides and keeps. */
+    public Decision decide(LarderCommand command) {
+        return decide(new StandCommand.ForLarder(command));
+    }
+
+    /** Decides and keeps; the command must be accepted. */
+    public void must(LarderCommand command) {
+        must(decide(command));
+    }
+
+    /** This book of recipes takes effect. */
+    public Script recipes(RecipeBook book) {
+        keep(List.of(new RecipeEvent.RecipesAdopted(book)));
+        return this;
     }
 
     /** The reason of a refusal. */

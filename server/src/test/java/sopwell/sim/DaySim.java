@@ -19,6 +19,8 @@ import sopwell.desk.TroubledLog.Trouble;
 import sopwell.log.LogFault;
 import sopwell.menu.Station;
 import sopwell.orders.StandSettings;
+import sopwell.stock.larder.Books;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.SteppedScreens;
@@ -70,6 +72,7 @@ final class DaySim {
         try {
             start();
             run(List.of(asking(new StandCommand.AdoptMenu(world.menus.first()))));
+            run(List.of(recipes()));
             look();
             for (step = 1; step <= steps; step++) {
                 step();
@@ -125,11 +128,24 @@ final class DaySim {
     }
 
     private Asking asking(StandCommand command) {
-        String print =
-                command instanceof StandCommand.AdoptMenu adopt
-                        ? "menu " + adopt.menu().revision()
-                        : command.toString();
-        return new Asking("s" + step, print, command);
+        return new Asking("s" + step, print(command), command);
+    }
+
+    /** There is one book of recipes all the time. */
+    private static Asking recipes() {
+        StandCommand adopt =
+                new StandCommand.AdoptRecipes(Books.small(), RecipeBook.empty().revision());
+        return new Asking("recipes", print(adopt), adopt);
+    }
+
+    /** Books are known by their revision. */
+    private static String print(StandCommand command) {
+        if (command instanceof StandCommand.AdoptMenu adopt) {
+            return "menu " + adopt.menu().revision();
+        }
+        return command instanceof StandCommand.AdoptRecipes adopt
+                ? "recipes " + adopt.book().revision()
+                : command.toString();
     }
 
     /** A second press: the same under a key of its own. */

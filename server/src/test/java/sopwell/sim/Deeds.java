@@ -18,6 +18,7 @@ final class Deeds {
         this.guests = new Guests(world);
         Hands hands = new Hands(world);
         Counter counter = new Counter(world);
+        Cooks cooks = new Cooks(world);
         often(14, guests::place);
         often(2, guests::mistype);
         often(2, guests::told);
@@ -36,6 +37,16 @@ final class Deeds {
         often(3, hands::have);
         often(2, hands::remake);
         often(2, hands::refill);
+        often(2, cooks::count);
+        often(1, cooks::waste);
+        often(1, cooks::deliver);
+        often(1, cooks::cleanSlicer);
+        often(1, cooks::start);
+        often(2, cooks::move);
+        often(2, cooks::measure);
+        often(1, cooks::gave);
+        often(1, cooks::discard);
+        often(1, cooks::useUp);
         often(3, hands::ask);
         often(3, hands::answer);
         often(9, counter::pay);

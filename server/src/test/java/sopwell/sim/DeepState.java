@@ -13,6 +13,7 @@ import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.orders.Selling;
 import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.larder.Takings;
 
 /**
  * Everything that a stand holds, written out, private fields and all, so that two stands can be
@@ -57,7 +58,7 @@ final class DeepState {
             line(path, "size " + i, out);
         } else if (isPlain(value)) {
             line(path, String.valueOf(value), out);
-        } else if (!(value instanceof Selling)) {
+        } else if (!(value instanceof Selling || value instanceof Takings)) {
             fields(value, path, out);
         }
     }

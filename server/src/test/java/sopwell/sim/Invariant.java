@@ -24,6 +24,8 @@ public enum Invariant {
     PASS,
     /** What is left hot is what was put in less what was made. */
     PANS,
+    /** What is kept is what was counted, less what went out, and what came in since. */
+    STOCK,
     /** The pass and the counter show the open orders, all of them. */
     ORDER_BOARDS,
     /** Prices, discounts, tax and totals to the cent. */

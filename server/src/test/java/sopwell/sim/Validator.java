@@ -16,6 +16,7 @@ import sopwell.orders.PaperEvent;
 import sopwell.orders.StandSettings;
 import sopwell.sim.Complaints.Complaint;
 import sopwell.sim.OrderBook.TrueOrder;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.web.live.SteppedScreens.Looker;
 
 /**
@@ -29,6 +30,7 @@ final class Validator {
     private final PartBook parts;
     private final PassBook pass;
     private final PanBook pans;
+    private final StockBook stock;
     private final MoneyBook money;
     private final QueryBook queries;
     private final OutBook outs;
@@ -46,6 +48,7 @@ final class Validator {
         parts = new PartBook(orders, complaints);
         pass = new PassBook(orders, parts, complaints);
         pans = new PanBook(orders, complaints);
+        stock = new StockBook(orders, complaints);
         money = new MoneyBook(orders, complaints);
         queries = new QueryBook(complaints);
         outs = new OutBook(orders, complaints);
@@ -80,10 +83,12 @@ final class Validator {
         ordinal = recorded.ordinal();
         byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(recorded);
         prices.take(recorded);
+        stock.before(recorded);
         orders.take(recorded);
         parts.take(recorded);
         pass.take(recorded);
         pans.take(recorded, parts);
+        stock.take(recorded);
         money.take(recorded);
         queries.take(recorded, parts);
         outs.take(recorded);
@@ -104,6 +109,7 @@ final class Validator {
         parts.check(stand);
         pass.check(stand);
         pans.check(stand);
+        stock.check(stand);
         money.check(stand);
         queries.check(stand);
         outs.check(stand);
@@ -195,13 +201,18 @@ final class Validator {
         }
     }
 
-    /** Events as they can be compared: menus by their revision. */
+    /** Events as they can be compared: menus and books by their revision. */
     private static List<Object> plain(List<Recorded> events) {
         List<Object> plain = new ArrayList<>();
         for (Recorded one : events) {
-            boolean menu = one.event() instanceof MenuEvent.MenuAdopted;
             plain.add(List.of(one.seq(), one.atMs(), one.key(), one.ordinal()));
-            plain.add(menu ? ((MenuEvent.MenuAdopted) one.event()).menu().revision() : one.event());
+            if (one.event() instanceof MenuEvent.MenuAdopted adopted) {
+                plain.add(adopted.menu().revision());
+            } else if (one.event() instanceof RecipeEvent.RecipesAdopted adopted) {
+                plain.add(adopted.book().revision());
+            } else {
+                plain.add(one.event());
+            }
         }
         return plain;
     }

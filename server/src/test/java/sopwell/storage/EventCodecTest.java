@@ -27,6 +27,8 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.recipes.RecipeEvent;
+import sopwell.stock.larder.BatchEvent;
+import sopwell.stock.larder.LarderEvent;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {
@@ -41,6 +43,8 @@ class EventCodecTest {
                         KitchenEvent.class,
                         PassEvent.class,
                         PanEvent.class,
+                        LarderEvent.class,
+                        BatchEvent.class,
                         QueryEvent.class,
                         StationEvent.class,
                         PaceEvent.class,

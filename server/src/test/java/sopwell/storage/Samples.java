@@ -164,8 +164,11 @@ final class Samples {
         KitchenEvent remade =
                 new KitchenEvent.PartRemade(part, 1, RemakeReason.DROPPED, "by the door", true);
         RecipeEvent recipes = new RecipeEvent.RecipesAdopted(smallBook());
-        return Stream.concat(
-                        Stream.of(remade, recipes), oneOfEach(date, placed, part, query).stream())
+        return Stream.of(
+                        List.of(remade, recipes),
+                        oneOfEach(date, placed, part, query),
+                        StockSamples.oneOfEach())
+                .flatMap(List::stream)
                 .toList();
     }
 

@@ -11,7 +11,7 @@ import sopwell.stock.safety.Standing.Todo;
  *
  * <p>Food that is found too cool or too warm may have been so since the last good measurement: it
  * must be right again within the shorter time of time control, counted from there; after that it is
- * discarded.
+ * discarded. As long as the last measurement was right, the clock only asks for another one.
  */
 public final class HoldingClock {
     private HoldingClock() {}
@@ -139,10 +139,10 @@ public final class HoldingClock {
         long goodMs = sinceMs;
         boolean right = true;
         for (Reading reading : readings) {
-            right = held.isRight(reading);
             if (!right && reading.atMs() > goodMs + allowedMs) {
                 return Standing.failed(goodMs + allowedMs);
             }
+            right = held.isRight(reading);
             goodMs = right ? reading.atMs() : goodMs;
         }
         long byMs = goodMs + allowedMs;

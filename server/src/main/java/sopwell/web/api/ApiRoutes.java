@@ -57,6 +57,28 @@ public final class ApiRoutes {
                     get("/api/boards/{board}", h -> h.calls().read(h.stand()::board)),
                     get("/api/pans", h -> h.calls().read(h.pans()::list)),
                     post("/api/pans/{pan}/refills", h -> h.calls().write(h.pans()::refill)),
+                    get("/api/prep/stock", h -> h.calls().read(h.larder()::list)),
+                    post("/api/prep/counts", h -> h.calls().write(h.larder()::count)),
+                    post("/api/prep/waste", h -> h.calls().write(h.larder()::waste)),
+                    post("/api/prep/deliveries", h -> h.calls().write(h.larder()::deliver)),
+                    post("/api/prep/slicer/cleaned", h -> h.calls().write(h.larder()::cleanSlicer)),
+                    get("/api/prep/batches", h -> h.calls().read(h.batches()::list)),
+                    post("/api/prep/batches", h -> h.calls().write(h.batches()::start)),
+                    post(
+                            "/api/prep/batches/{batch}/moves",
+                            h -> h.calls().write(h.batches()::move)),
+                    post(
+                            "/api/prep/batches/{batch}/temperatures",
+                            h -> h.calls().write(h.batches()::measure)),
+                    post(
+                            "/api/prep/batches/{batch}/yield",
+                            h -> h.calls().write(h.batches()::gave)),
+                    post(
+                            "/api/prep/batches/{batch}/discard",
+                            h -> h.calls().write(h.batches()::discard)),
+                    post(
+                            "/api/prep/batches/{batch}/used-up",
+                            h -> h.calls().write(h.batches()::useUp)),
                     get("/api/outs", h -> h.calls().read(h.outs()::list)),
                     post("/api/outs", h -> h.calls().write(h.outs()::mark)),
                     post("/api/outs/back", h -> h.calls().write(h.outs()::lift)),

@@ -47,7 +47,10 @@ public record CautionView(T t, Safety safety, List<Caution> cautions) {
                 degrees(safety.holdRoastF()),
                 safety.slicerYears(),
                 safety.slicerCleanHours(),
-                safety.source());
+                safety.source(),
+                safety.food().dating().oilDays(),
+                safety.food().dating().oilSource(),
+                degrees(safety.food().coldF()));
     }
 
     private static String degrees(int fahrenheit) {

@@ -35,6 +35,8 @@ public final class PageRoutes {
         new PayRoutes(context, handling).add(routes);
         new TillRoutes(context, handling).add(routes);
         new OutRoutes(context, handling).add(routes);
+        new ShelfRoutes(context, handling).add(routes);
+        new BatchRoutes(context, handling).add(routes);
         new DayOrderRoutes(context, handling).add(routes);
         new PaperRoutes(context, handling).add(routes);
         new AwayRoutes(context, handling).add(routes);

@@ -34,6 +34,9 @@ final class Prepared {
         if (path.contains("{query}")) {
             path = path.replace("{query}", query());
         }
+        if (path.contains("{batch}")) {
+            path = path.replace("{batch}", batch(path));
+        }
         if (path.contains("{date}")) {
             order("");
         }
@@ -93,6 +96,16 @@ final class Prepared {
                 stand.post(
                         "/api/parts/" + part + "/queries", "{\"options\": [\"dry\", \"dipped\"]}");
         return got.json().path("query").textValue();
+    }
+
+    /** A batch that is on, or made when it is to be used up. */
+    private String batch(String path) {
+        Got got = stand.post("/api/prep/batches", "{\"makes\": \"sliced-beef\"}");
+        String id = got.json().path("batch").textValue();
+        if (path.endsWith("/used-up")) {
+            done("/api/prep/batches/" + id + "/yield", "{\"amount\": \"3\", \"unit\": \"kg\"}");
+        }
+        return id;
     }
 
     private void closeAll() {

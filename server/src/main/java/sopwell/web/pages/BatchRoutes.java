@@ -1,0 +1,168 @@
+package sopwell.web.pages;
+
+import io.undertow.server.RoutingHandler;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sopwell.desk.Answer;
+import sopwell.desk.StandCommand.ForLarder;
+import sopwell.log.Recorded;
+import sopwell.orders.Refusal;
+import sopwell.stock.larder.BatchEvent;
+import sopwell.stock.larder.BatchRow;
+import sopwell.stock.larder.LarderCommand;
+import sopwell.web.Reply;
+import sopwell.web.T;
+
+/** What is being made: started, measured, moved on, counted. Thread-safe. */
+final class BatchRoutes {
+    private static final String BATCHES = "/prep/batches";
+
+    private final PageContext context;
+    private final PageHandling handling;
+
+    BatchRoutes(PageContext context, PageHandling handling) {
+        this.context = context;
+        this.handling = handling;
+    }
+
+    void add(RoutingHandler routes) {
+        routes.get(BATCHES, handling.handler(ask -> all(200, ask, "")));
+        routes.post(BATCHES, handling.handler(this::start));
+        routes.post("/prep/slicer/cleaned", handling.handler(this::cleanSlicer));
+        routes.get(BATCHES + "/{batch}", handling.handler(ask -> one(200, ask, "")));
+        routes.post(BATCHES + "/{batch}", handling.handler(this::press));
+    }
+
+    private BatchesView view(Ask ask) throws PageHandling.Interrupted {
+        return new BatchesView(
+                ShelfRoutes.words(context, ask),
+                ShelfRoutes.now(context),
+                context.clock().millis());
+    }
+
+    private Reply start(Ask ask) throws PageHandling.Interrupted {
+        String lots = ask.field("lots");
+        int many = lots.matches("[0-9]{1,4}") ? Integer.parseInt(lots) : 0;
+        LarderCommand command =
+                new LarderCommand.StartBatch(ask.field("makes"), many, ask.field("note"));
+        return submit(
+                ask,
+                command,
+                events -> {
+                    BatchEvent event = (BatchEvent) events.get(events.size() - 1).event();
+                    return PageHandling.redirect(BATCHES + "/" + event.batch());
+                },
+                sentence -> all(sentence.status(), ask, sentence.text()));
+    }
+
+    private Reply cleanSlicer(Ask ask) throws PageHandling.Interrupted {
+        return submit(
+                ask,
+                new LarderCommand.CleanSlicer(),
+                events -> ask.partial() ? all(200, ask, "") : PageHandling.redirect(BATCHES),
+                sentence -> all(sentence.status(), ask, sentence.text()));
+    }
+
+    private Reply press(Ask ask) throws PageHandling.Interrupted {
+        return submit(
+                ask,
+                command(ask),
+                events ->
+                        ask.partial()
+                                ? one(200, ask, "")
+                                : PageHandling.redirect(BATCHES + "/" + ask.in("batch")),
+                sentence -> one(sentence.status(), ask, sentence.text()));
+    }
+
+    private LarderCommand command(Ask ask) {
+        String batch = ask.in("batch");
+        boolean celsius = context.settings().safety().food().celsius();
+        return switch (ask.field("do")) {
+            case "move" -> new LarderCommand.MoveBatch(batch, ask.field("step"));
+            case "yield" ->
+                    new LarderCommand.YieldBatch(batch, ask.field("amount"), ask.field("unit"));
+            case "discard" -> new LarderCommand.DiscardBatch(batch, "", "", ask.reason());
+            case "used-up" -> new LarderCommand.UseUpBatch(batch);
+            default ->
+                    new LarderCommand.TakeTemperature(
+                            batch,
+                            ask.field("degrees").replace('−', '-'),
+                            celsius,
+                            ask.field("by"));
+        };
+    }
+
+    /** Why something was not done. */
+    private record Sentence(int status, String text) {}
+
+    /** What is shown then. */
+    private interface NotDone {
+        Reply say(Sentence sentence) throws PageHandling.Interrupted;
+    }
+
+    /** What is shown when it was done. */
+    private interface Done {
+        Reply say(List<Recorded> events) throws PageHandling.Interrupted;
+    }
+
+    private Reply submit(Ask ask, LarderCommand command, Done done, NotDone notDone)
+            throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        if (!ask.hasKey()) {
+            return notDone.say(new Sentence(400, t.get("api.key-missing")));
+        }
+        Answer answer =
+                PageHandling.await(
+                        context.desk()
+                                .submit(ask.key(), ask.fingerprint(), new ForLarder(command)));
+        return switch (answer.outcome()) {
+            case DONE, REPEATED -> done.say(answer.events());
+            case REFUSED -> {
+                Refusal refusal = answer.refusal().orElseThrow();
+                int status = PageRoutes.status(refusal.reason());
+                yield notDone.say(new Sentence(status, t.sentence(refusal)));
+            }
+            case KEY_REUSED -> notDone.say(new Sentence(422, t.get("send.key")));
+        };
+    }
+
+    private Reply all(int status, Ask ask, String sentence) throws PageHandling.Interrupted {
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("v", view(ask));
+        if (!ask.partial()) {
+            params.put("s", ask.screen());
+            params.put("sentence", sentence);
+            params.put("key", context.keys());
+        }
+        String template = ask.partial() ? "prep/batches/list" : "prep/batches/page";
+        return PageHandling.html(status, context.pages().render(template, params));
+    }
+
+    /** One batch; once it is made or gone, all of them. */
+    private Reply one(int status, Ask ask, String sentence) throws PageHandling.Interrupted {
+        BatchesView view = view(ask);
+        Optional<BatchRow> row =
+                view.now().batches().stream()
+                        .filter(one -> one.batch().id().equals(ask.in("batch")))
+                        .findFirst();
+        if (row.isEmpty()) {
+            if (ask.partial()) {
+                return PageHandling.html(200, "").with("HX-Redirect", BATCHES);
+            }
+            return sentence.isEmpty() ? PageHandling.redirect(BATCHES) : all(status, ask, sentence);
+        }
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("v", view);
+        params.put("row", row.get());
+        params.put("sentence", sentence);
+        params.put("key", context.keys().get());
+        if (!ask.partial()) {
+            params.put("s", ask.screen());
+        }
+        String part = ask.in("part").equals("clock") ? "prep/batches/clock" : "prep/batches/one";
+        String template = ask.partial() ? part : "prep/batches/batch";
+        return PageHandling.html(status, context.pages().render(template, params));
+    }
+}

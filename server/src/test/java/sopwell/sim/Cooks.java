@@ -1,0 +1,114 @@
+package sopwell.sim;
+
+import java.util.List;
+import java.util.Optional;
+import sopwell.desk.StandCommand;
+import sopwell.stock.larder.Asked;
+import sopwell.stock.larder.Batch;
+import sopwell.stock.larder.BatchWatch;
+import sopwell.stock.larder.Label;
+import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.recipes.PrepStep;
+
+/**
+ * What cooks do with what is kept and made: also counts that are none, steps that are not next,
+ * batches that are gone. Stateless but for chance.
+ */
+final class Cooks {
+    private static final List<String> KEPT =
+            List.of("raw-beef", "sliced-beef", "celery", "relish", "rolls", "no-such");
+    private static final List<String> UNITS = List.of("g", "kg", "lb", "pan", "each", "tray");
+    private static final List<String> AMOUNTS = List.of("0", "1", "2.5", "12", "0.001", "-1", "x");
+
+    private final World world;
+
+    Cooks(World world) {
+        this.world = world;
+    }
+
+    StandCommand count() {
+        return larder(new LarderCommand.Count(asked()));
+    }
+
+    StandCommand waste() {
+        return larder(new LarderCommand.Waste(asked(), world.oneIn(5) ? "" : "dropped"));
+    }
+
+    StandCommand deliver() {
+        return larder(new LarderCommand.Deliver(asked(), world.oneIn(2) ? "" : "by the back door"));
+    }
+
+    StandCommand cleanSlicer() {
+        return larder(new LarderCommand.CleanSlicer());
+    }
+
+    StandCommand start() {
+        String makes = world.any(List.of("sliced-beef", "relish", "rolls"));
+        return larder(new LarderCommand.StartBatch(makes, world.random.nextInt(4), ""));
+    }
+
+    StandCommand move() {
+        Optional<Batch> batch = batch();
+        if (batch.isEmpty()) {
+            return null;
+        }
+        String next =
+                BatchWatch.next(batch.get(), world.shown().recipes())
+                        .map(PrepStep::id)
+                        .orElse("slice");
+        return larder(
+                new LarderCommand.MoveBatch(batch.get().id(), world.oneIn(6) ? "trim" : next));
+    }
+
+    StandCommand measure() {
+        String degrees = world.any(List.of("34.5", "41", "69.9", "131", "158", "hot"));
+        return batch().map(
+                        one ->
+                                larder(
+                                        new LarderCommand.TakeTemperature(
+                                                one.id(), degrees, world.oneIn(3), "Ana")))
+                .orElse(null);
+    }
+
+    StandCommand gave() {
+        return batch().map(
+                        one ->
+                                larder(
+                                        new LarderCommand.YieldBatch(
+                                                one.id(),
+                                                world.any(List.of("0", "3.25", "4", "x")),
+                                                "kg")))
+                .orElse(null);
+    }
+
+    StandCommand discard() {
+        String reason = world.oneIn(5) ? "" : "too late";
+        String amount = world.oneIn(2) ? "" : world.any(AMOUNTS);
+        return larder(new LarderCommand.DiscardBatch(anyId(), amount, "kg", reason));
+    }
+
+    StandCommand useUp() {
+        return larder(new LarderCommand.UseUpBatch(anyId()));
+    }
+
+    /** A batch that is kept, or any that is or was. */
+    private String anyId() {
+        Optional<Label> label = world.some(world.shown().larder().labels());
+        if (label.isPresent() && !world.oneIn(3)) {
+            return label.get().batch();
+        }
+        return "b" + (1 + world.random.nextInt(1 + world.shown().larder().started()));
+    }
+
+    private Optional<Batch> batch() {
+        return world.some(world.shown().larder().batches());
+    }
+
+    private Asked asked() {
+        return new Asked(world.any(KEPT), world.any(AMOUNTS), world.any(UNITS));
+    }
+
+    private static StandCommand larder(LarderCommand command) {
+        return new StandCommand.ForLarder(command);
+    }
+}

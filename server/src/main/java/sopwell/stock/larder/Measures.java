@@ -71,10 +71,14 @@ public final class Measures {
                 .longValueExact();
     }
 
-    /** What an ingredient may be counted in: its containers first, then units that fit. */
+    /**
+     * What an ingredient may be counted in: its containers, the unit that people here use, then all
+     * others that fit.
+     */
     public static List<String> units(Ingredient ingredient) {
         List<String> units = new ArrayList<>();
         ingredient.containers().stream().map(Container::id).forEach(units::add);
+        units.add(id(ingredient.unit()));
         for (Unit unit : Unit.values()) {
             if (unit.dimension() == ingredient.base().dimension() && !units.contains(id(unit))) {
                 units.add(id(unit));

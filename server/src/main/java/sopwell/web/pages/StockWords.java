@@ -27,7 +27,7 @@ public record StockWords(T t, ZoneId zone, Safety safety) {
 
     /** An amount in the unit that people here count the ingredient in, such as {@code 12.5 lb}. */
     public String amount(Ingredient ingredient, long thousandths) {
-        Unit unit = ingredient.base();
+        Unit unit = ingredient.unit();
         BigDecimal shown =
                 BigDecimal.valueOf(thousandths, THOUSAND_DIGITS)
                         .divide(unit.inBase(), 1, RoundingMode.HALF_UP)

@@ -100,7 +100,7 @@ final class Prepared {
 
     /** A batch that is on, or made when it is to be used up. */
     private String batch(String path) {
-        Got got = stand.post("/api/prep/batches", "{\"makes\": \"sliced-beef\"}");
+        Got got = stand.post("/api/prep/batches", "{\"makes\": \"beef-sliced\"}");
         String id = got.json().path("batch").textValue();
         if (path.endsWith("/used-up")) {
             done("/api/prep/batches/" + id + "/yield", "{\"amount\": \"3\", \"unit\": \"kg\"}");

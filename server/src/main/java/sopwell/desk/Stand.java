@@ -31,12 +31,12 @@ import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
 import sopwell.stock.PanEvent;
 import sopwell.stock.Pans;
-import sopwell.stock.recipes.RecipeBook;
-import sopwell.stock.recipes.RecipeEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.Larder;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.Takings;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.Till;
 import sopwell.till.TillEvent;
 

@@ -9,8 +9,8 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.PaperCommand;
 import sopwell.stock.PanCommand;
-import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.till.TillCommand;
 
 /** Everything that can be asked of the desk. */

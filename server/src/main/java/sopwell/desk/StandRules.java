@@ -22,9 +22,9 @@ import sopwell.orders.OutRules;
 import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
 import sopwell.stock.PanRules;
-import sopwell.stock.recipes.RecipeRules;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.LarderRules;
+import sopwell.stock.recipes.RecipeRules;
 import sopwell.till.TillRules;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */

@@ -16,8 +16,8 @@ import sopwell.stock.recipes.PrepStep;
  */
 final class Cooks {
     private static final List<String> KEPT =
-            List.of("raw-beef", "sliced-beef", "celery", "relish", "rolls", "no-such");
-    private static final List<String> UNITS = List.of("g", "kg", "lb", "pan", "each", "tray");
+            List.of("beef-raw", "beef-sliced", "celery", "hot-relish", "roll", "no-such");
+    private static final List<String> UNITS = List.of("g", "kg", "lb", "pan", "each", "bag");
     private static final List<String> AMOUNTS = List.of("0", "1", "2.5", "12", "0.001", "-1", "x");
 
     private final World world;
@@ -43,7 +43,7 @@ final class Cooks {
     }
 
     StandCommand start() {
-        String makes = world.any(List.of("sliced-beef", "relish", "rolls"));
+        String makes = world.any(List.of("beef-sliced", "hot-relish", "roll"));
         return larder(new LarderCommand.StartBatch(makes, world.random.nextInt(4), ""));
     }
 

@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import sopwell.boards.Board;
 import sopwell.desk.Answer;
+import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.desk.SteppedDesk;
@@ -19,7 +20,6 @@ import sopwell.desk.TroubledLog.Trouble;
 import sopwell.log.LogFault;
 import sopwell.menu.Station;
 import sopwell.orders.StandSettings;
-import sopwell.stock.larder.Books;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
@@ -131,10 +131,9 @@ final class DaySim {
         return new Asking("s" + step, print(command), command);
     }
 
-    /** There is one book of recipes all the time. */
     private static Asking recipes() {
-        StandCommand adopt =
-                new StandCommand.AdoptRecipes(Books.small(), RecipeBook.empty().revision());
+        RecipeBook book = Script.demoRecipes().get(0);
+        StandCommand adopt = new StandCommand.AdoptRecipes(book, RecipeBook.empty().revision());
         return new Asking("recipes", print(adopt), adopt);
     }
 

@@ -12,8 +12,8 @@ import java.util.SortedMap;
 import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.orders.Selling;
-import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.larder.Takings;
+import sopwell.stock.recipes.RecipeBook;
 
 /**
  * Everything that a stand holds, written out, private fields and all, so that two stands can be

@@ -2,25 +2,27 @@ package sopwell.sim;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.log.Recorded;
+import sopwell.menu.Selection;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.sim.OrderBook.TrueOrder;
 import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.BatchEvent;
-import sopwell.stock.larder.Books;
 import sopwell.stock.larder.Held;
 import sopwell.stock.larder.Label;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.Measure;
 import sopwell.stock.larder.Measures;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Usage;
 
 /**
@@ -29,11 +31,15 @@ import sopwell.stock.recipes.Usage;
  * before it when a day opens.
  */
 final class StockBook {
+    /** All books that a day sees say the same of what orders take. */
+    private static final RecipeBook RECIPES = Script.demoRecipes().get(0);
+
     private final OrderBook orders;
     private final Complaints complaints;
     private final Map<String, Count> counts = new TreeMap<>();
     private final Map<String, On> on = new LinkedHashMap<>();
     private final Map<String, Label> labels = new LinkedHashMap<>();
+    private final Map<Selection, Map<String, Long>> usage = new HashMap<>();
     private LocalDate date;
     private int started;
 
@@ -171,20 +177,25 @@ final class StockBook {
     private long ordered(String ingredient) {
         long ordered = 0;
         for (TrueOrder order : orders.all()) {
-            if (order.isVoid()) {
-                continue;
-            }
-            for (OrderLine line : order.lines) {
-                ordered +=
-                        line.quantity()
-                                * Optional.ofNullable(
-                                                Usage.of(Books.small(), line.selection())
-                                                        .get(ingredient))
-                                        .map(Measures::thousandths)
-                                        .orElse(0L);
+            if (!order.isVoid()) {
+                for (OrderLine line : order.lines) {
+                    ordered +=
+                            line.quantity() * each(line.selection()).getOrDefault(ingredient, 0L);
+                }
             }
         }
         return ordered;
+    }
+
+    private Map<String, Long> each(Selection selection) {
+        return usage.computeIfAbsent(
+                selection,
+                one -> {
+                    Map<String, Long> each = new TreeMap<>();
+                    Usage.of(RECIPES, one)
+                            .forEach((id, amount) -> each.put(id, Measures.thousandths(amount)));
+                    return each;
+                });
     }
 
     void check(Stand stand) {

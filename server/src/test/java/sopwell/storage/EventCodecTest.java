@@ -26,9 +26,9 @@ import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.stock.PanEvent;
-import sopwell.stock.recipes.RecipeEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {

@@ -23,8 +23,11 @@ import sopwell.menu.Menu;
 import sopwell.mix.Names;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuWriter;
+import sopwell.storage.RecipeReader;
+import sopwell.storage.RecipeWriter;
 import sopwell.till.DayReport;
 import sopwell.web.DayFigures;
+import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.api.ApiContext;
@@ -50,6 +53,11 @@ final class StandRoutes implements AutoCloseable {
     private final MenuShelf menus;
     private final DayBook book;
     private final PastDays past;
+    private final RecipeDocs recipes =
+            new RecipeDocs(
+                    book -> RecipeWriter.tree(book.parts()).toString(),
+                    RecipeReader::read,
+                    RecipeWriter::book);
     private final InstantSource clock;
     private final Texts texts = Texts.load();
     private final Pages pages;
@@ -90,6 +98,7 @@ final class StandRoutes implements AutoCloseable {
                         new Tallies(follower, book, settings, this::names),
                         date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
                         past,
+                        recipes,
                         this::newKey));
         ApiRoutes.add(
                 routes,

@@ -21,6 +21,7 @@ import sopwell.stock.recipes.RecipeCheck;
 import sopwell.stock.recipes.RecipeFault;
 import sopwell.stock.recipes.RecipeFindings;
 import sopwell.stock.recipes.RecipeParts;
+import sopwell.stock.recipes.RecipeReading;
 import sopwell.stock.recipes.Resource;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.UnitWords;

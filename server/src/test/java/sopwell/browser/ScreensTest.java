@@ -32,6 +32,8 @@ class ScreensTest {
                     "/prep/stock",
                     "/till",
                     "/screens",
+                    "/recipes",
+                    "/recipes/beef-sliced",
                     "/till/today",
                     "/mix/today",
                     "/playback/today",

@@ -17,6 +17,7 @@ import sopwell.menu.Selection;
 import sopwell.stock.recipes.Explosion;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeFault;
+import sopwell.stock.recipes.RecipeReading;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Usage;
 

@@ -63,10 +63,12 @@ public final class AmountText {
     }
 
     /**
-     * An amount in a form that reads back as itself: in this unit if that takes few digits, else in
-     * another of its dimension, else in the base unit with all its digits.
+     * An amount in a form that reads back as itself: in this unit, or in the small one beside it
+     * for less than one, if that takes few digits; else in another of its dimension, else in the
+     * base unit with all its digits.
      */
-    public static String written(BigDecimal base, Unit unit) {
+    public static String written(BigDecimal base, Unit usual) {
+        Unit unit = fitting(base, usual);
         if (isShort(base, unit)) {
             return with(unit.fromBase(base), unit);
         }
@@ -79,9 +81,23 @@ public final class AmountText {
     }
 
     /** An amount for people to read: in this unit, rounded to two decimals. */
-    public static String shown(BigDecimal base, Unit unit) {
+    public static String shown(BigDecimal base, Unit usual) {
+        Unit unit = fitting(base, usual);
         BigDecimal rounded = base.divide(unit.inBase(), SHOWN_DECIMALS_MAX, RoundingMode.HALF_UP);
         return with(Amounts.plain(rounded), unit);
+    }
+
+    /** Less than one of a large unit is said in the small one beside it: 150 g, not 0.15 kg. */
+    private static Unit fitting(BigDecimal base, Unit usual) {
+        if (base.compareTo(usual.inBase()) >= 0) {
+            return usual;
+        }
+        return switch (usual) {
+            case KG -> Unit.G;
+            case L -> Unit.ML;
+            case LB -> Unit.OZ;
+            case G, OZ, ML, FL_OZ, QT, GAL, EACH -> usual;
+        };
     }
 
     private static boolean isShort(BigDecimal base, Unit unit) {

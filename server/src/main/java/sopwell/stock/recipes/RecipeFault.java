@@ -75,6 +75,11 @@ public record RecipeFault(String place, Kind kind, List<String> args) {
         AMOUNT_COMMA,
         AMOUNT_NO_UNIT,
         AMOUNT_UNKNOWN_UNIT,
-        AMOUNT_OTHER_KIND
+        AMOUNT_OTHER_KIND,
+        /** What was written. */
+        NO_WHOLE_NUMBER,
+        NO_SHARE,
+        NO_TIME,
+        NO_PRICE
     }
 }

@@ -52,6 +52,7 @@ public final class Assets {
                     "css/mix.css",
                     "css/playback.css",
                     "css/what-if.css",
+                    "css/recipes.css",
                     "css/charts.css",
                     "css/waits.css",
                     "js/server-clock.js",

@@ -12,6 +12,7 @@ import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
 import sopwell.web.DayFigures;
+import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
@@ -28,6 +29,7 @@ import sopwell.web.past.PastDays;
  * @param tallies what was sold on any days
  * @param reports the money of any date, empty when no day was opened on it
  * @param past days that are looked at again
+ * @param recipes books of recipes as documents
  * @param keys makes idempotency keys for forms; each call gives another one
  */
 public record PageContext(
@@ -45,4 +47,5 @@ public record PageContext(
         Tallies tallies,
         Function<LocalDate, CompletableFuture<Optional<DayReport>>> reports,
         PastDays past,
+        RecipeDocs recipes,
         Supplier<String> keys) {}

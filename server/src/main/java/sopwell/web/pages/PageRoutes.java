@@ -41,6 +41,7 @@ public final class PageRoutes {
         new PaperRoutes(context, handling).add(routes);
         new AwayRoutes(context, handling).add(routes);
         new MixRoutes(context, handling).add(routes);
+        new RecipeRoutes(context, handling).add(routes);
         new PlaybackRoutes(context, handling).add(routes);
         new WhatIfRoutes(context, handling).add(routes);
         new WaitRoutes(context, handling).add(routes);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class AmountTextTest {
+    private static final List<Unit> UNITS = List.of(Unit.values());
+
     @ParameterizedTest
     @CsvSource({
         "6 oz, 170.09713875",
@@ -65,7 +68,7 @@ class AmountTextTest {
     void whatIsWrittenReadsBackAsItself() {
         SplittableRandom random = new SplittableRandom(41);
         for (int n = 0; n < 4_000; n++) {
-            Unit unit = Unit.values()[random.nextInt(Unit.values().length)];
+            Unit unit = UNITS.get(random.nextInt(UNITS.size()));
             BigDecimal some =
                     BigDecimal.valueOf(random.nextLong(1, 9_000_000), random.nextInt(0, 5));
             BigDecimal base = random.nextBoolean() ? unit.toBase(some) : some;
@@ -78,7 +81,9 @@ class AmountTextTest {
 
     @Test
     void peopleAreShownTwoDecimalsOfTheirOwnUnit() {
-        assertEquals("0.38 lb", AmountText.shown(Unit.OZ.toBase(new BigDecimal(6)), Unit.LB));
+        assertEquals("6 oz", AmountText.shown(Unit.OZ.toBase(new BigDecimal(6)), Unit.LB));
+        assertEquals("1.19 lb", AmountText.shown(Unit.OZ.toBase(new BigDecimal(19)), Unit.LB));
+        assertEquals("150 g", AmountText.shown(new BigDecimal(150), Unit.KG));
         assertEquals("5.5 kg", AmountText.shown(new BigDecimal(5500), Unit.KG));
         assertEquals("12", AmountText.shown(new BigDecimal(12), Unit.EACH));
     }

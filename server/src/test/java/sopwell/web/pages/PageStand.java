@@ -38,9 +38,12 @@ import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MemoryLog;
 import sopwell.storage.MenuReader;
+import sopwell.storage.RecipeReader;
+import sopwell.storage.RecipeWriter;
 import sopwell.storage.StandFile;
 import sopwell.till.DayReport;
 import sopwell.web.DayFigures;
+import sopwell.web.RecipeDocs;
 import sopwell.web.Server;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
@@ -96,6 +99,10 @@ public final class PageStand implements AutoCloseable {
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(PageStand::report)),
                         past,
+                        new RecipeDocs(
+                                book -> RecipeWriter.tree(book.parts()).toString(),
+                                RecipeReader::read,
+                                RecipeWriter::book),
                         () -> "form-" + keys.incrementAndGet());
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {

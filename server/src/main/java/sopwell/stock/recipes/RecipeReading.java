@@ -1,11 +1,8 @@
-package sopwell.storage;
+package sopwell.stock.recipes;
 
 import java.util.List;
 import java.util.Optional;
 import sopwell.menu.MenuFault;
-import sopwell.stock.recipes.RecipeBook;
-import sopwell.stock.recipes.RecipeFault;
-import sopwell.stock.recipes.RecipeNotice;
 
 /**
  * What came of reading a book of recipes: a book, or everything that is wrong with it. Immutable.

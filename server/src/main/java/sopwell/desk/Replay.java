@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
-import sopwell.log.Event;
+import java.util.stream.Stream;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
 import sopwell.menu.MenuEvent.MenuAdopted;
@@ -67,15 +67,16 @@ public final class Replay {
         return from == 0 ? Optional.empty() : Optional.of(new Span(from, Math.max(from, to)));
     }
 
-    /** A stand that knows the menu that was in force at a place, and nothing else. */
+    /**
+     * A stand that knows the menu and the recipes that were in force at a place, and nothing else.
+     * It takes them in as they were adopted, so that it knows its own place.
+     */
     public static Stand before(EventLog log, StandSettings settings, long from) {
         Stand stand = new Stand(settings);
-        for (Class<? extends Event> type : List.of(MenuAdopted.class, RecipesAdopted.class)) {
-            OptionalLong newest = log.lastOf(type, from);
-            if (newest.isPresent()) {
-                log.read(newest.getAsLong(), newest.getAsLong(), stand::apply);
-            }
-        }
+        Stream.of(log.lastOf(MenuAdopted.class, from), log.lastOf(RecipesAdopted.class, from))
+                .flatMapToLong(OptionalLong::stream)
+                .sorted()
+                .forEach(place -> log.read(place, place, stand::apply));
         return stand;
     }
 

@@ -10,11 +10,16 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
+import sopwell.log.Entry;
+import sopwell.log.Event;
 import sopwell.log.EventLog;
+import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.money.Discount;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.Reason;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 import sopwell.storage.MemoryLog;
 
 /** What the day simulator found, each as small as it can be. */
@@ -36,6 +41,22 @@ class FoundByDaysTest {
         assertEquals(Answer.Outcome.REPEATED, answer(later, adopt).outcome());
         assertEquals(first, answer(later, adopt).events());
         assertEquals(Answer.Outcome.KEY_REUSED, answer(later, other).outcome());
+    }
+
+    /** Recipes were read back after a menu that had been adopted later. */
+    @Test
+    void knowsItsPlaceAfterAMenuThatCameAfterTheRecipes() {
+        EventLog log = new MemoryLog("epoch");
+        RecipeBook book = Script.demoRecipes().get(0);
+        log.append(List.of(entry(1, new RecipesAdopted(book))));
+        log.append(List.of(entry(2, new MenuAdopted(Script.demoMenu()))));
+        Stand stand = Replay.newestDay(log, Script.SETTINGS, event -> {});
+        assertEquals(2, stand.seq());
+        assertEquals(book.revision(), stand.recipes().revision());
+    }
+
+    private static Entry entry(int n, Event event) {
+        return new Entry(n, "key-" + n, "fingerprint", List.of(event));
     }
 
     /** A stand that runs for months kept the parts of every order that it ever had. */

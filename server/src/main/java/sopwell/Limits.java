@@ -264,6 +264,9 @@ public final class Limits {
     /** Days of a mix that are listed one by one. */
     public static final int MIX_DAYS_SHOWN_MAX = 62;
 
+    /** How many of a day's slowest orders are told step by step. */
+    public static final int SLOWEST_ORDERS_MAX = 10;
+
     /** Open orders in one answer. */
     public static final int LISTED_ORDERS_MAX = 1_000;
 

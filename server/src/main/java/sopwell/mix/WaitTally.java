@@ -109,7 +109,7 @@ public record WaitTally(LocalDate date, List<OrderWait> orders) {
         return new WaitTally(date, waits);
     }
 
-    private static OrderWait wait(Order order, int halfHour, List<Part> parts) {
+    static OrderWait wait(Order order, int halfHour, List<Part> parts) {
         List<PartWait> waits =
                 parts.stream().filter(p -> !p.cancelled()).map(p -> wait(order, p)).toList();
         boolean whole = !parts.isEmpty() && parts.stream().allMatch(Part::isDone);

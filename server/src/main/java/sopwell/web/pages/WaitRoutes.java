@@ -5,11 +5,14 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sopwell.Limits;
 import sopwell.mix.Names;
+import sopwell.mix.OrderStory;
 import sopwell.mix.Period;
 import sopwell.mix.Waits;
 import sopwell.web.DayFigures;
 import sopwell.web.Reply;
+import sopwell.web.past.PastDay;
 
 /** The waits of a day, a part of it, or many days. Thread-safe. */
 final class WaitRoutes {
@@ -24,6 +27,7 @@ final class WaitRoutes {
     void add(RoutingHandler routes) {
         routes.get("/waits", handling.handler(this::days));
         routes.get("/waits/{date}", handling.handler(this::day));
+        routes.get("/waits/{date}/slowest", handling.handler(this::slowest));
     }
 
     private Reply day(Ask ask) throws PageHandling.Interrupted {
@@ -43,6 +47,34 @@ final class WaitRoutes {
         String template = ask.partial() ? "waits/body" : "waits/page";
         int status = part.period().isEmpty() ? 422 : day.status();
         return PageHandling.html(status, context.pages().render(template, params));
+    }
+
+    private Reply slowest(Ask ask) throws PageHandling.Interrupted {
+        AskedDay<LocalDate> day =
+                AskedDay.of(
+                        ask,
+                        context,
+                        stand -> stand.orders().date().orElseThrow(),
+                        date -> context.past().day(date).thenApply(d -> d.map(PastDay::date)));
+        List<OrderStory> stories =
+                day.found().isEmpty()
+                        ? List.of()
+                        : PageHandling.await(
+                                        context.past()
+                                                .slowest(day.date(), Limits.SLOWEST_ORDERS_MAX))
+                                .orElse(List.of());
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("s", ask.screen());
+        params.put("date", day.date());
+        params.put(
+                "v",
+                new StoriesView(
+                        ask.screen().t(),
+                        context.settings().zone(),
+                        context.tallies().names().get(),
+                        stories));
+        params.put("sentence", day.sentence());
+        return PageHandling.html(day.status(), context.pages().render("waits/slowest", params));
     }
 
     private WaitsView view(Ask ask, DayFigures figures, Period part) {

@@ -21,6 +21,8 @@ import sopwell.kitchen.StationEvent;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
+import sopwell.mix.OrderStory;
+import sopwell.mix.Slowest;
 import sopwell.orders.StandSettings;
 
 /**
@@ -169,6 +171,30 @@ public final class PastDays implements AutoCloseable {
      */
     public <A> CompletableFuture<Optional<A>> ask(LocalDate date, Function<Over, A> question) {
         return ask(() -> Replay.span(log, date).map(span -> question.apply(over(span))));
+    }
+
+    /**
+     * The orders of a day that guests waited for longest, step by step; empty when none was opened
+     * on that date.
+     *
+     * @param most how many at most
+     * @throws DeskBusy when too many wait already
+     */
+    public CompletableFuture<Optional<List<OrderStory>>> slowest(LocalDate date, int most) {
+        return ask(() -> Replay.span(log, date).map(span -> slowest(span, most)));
+    }
+
+    private List<OrderStory> slowest(Replay.Span span, int most) {
+        Stand stand = Replay.before(log, settings, span.from());
+        Slowest slowest = new Slowest();
+        log.read(
+                span.from(),
+                span.to(),
+                recorded -> {
+                    stand.apply(recorded);
+                    slowest.add(recorded);
+                });
+        return slowest.of(stand.orders(), stand.kitchen(), most);
     }
 
     @Override

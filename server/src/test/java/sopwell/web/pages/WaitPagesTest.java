@@ -109,6 +109,22 @@ class WaitPagesTest {
         assertTrue(unclear.body().contains("“noon” is not a time"), unclear.body());
     }
 
+    @Test
+    void theSlowestOrdersAreToldStepByStepAndReachedFromTheWaits() {
+        order();
+        assertTrue(stand.get("/waits/today").body().contains("/waits/2026-11-27/slowest"));
+        String page = flat(stand.get("/waits/2026-11-27/slowest").body());
+        assertTrue(page.contains("Order 1: 3:00"), page);
+        assertTrue(page.contains("<time>12:01</time><small>1:00</small>"), page);
+        assertTrue(page.contains("<span>Line began beef</span>"), page);
+        assertTrue(page.contains("<span>Fryer put up fries</span>"), page);
+        assertTrue(page.contains("called; told "), page);
+        String spanish = flat(stand.get("/waits/today/slowest?lang=es").body());
+        assertTrue(spanish.contains("<span>Línea empezó res</span>"), spanish);
+        assertEquals(404, stand.get("/waits/2026-11-20/slowest").statusCode());
+        assertEquals(404, stand.get("/waits/soon/slowest").statusCode());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -111,6 +111,7 @@ final class StandRoutes implements AutoCloseable {
                         menus,
                         this::parser,
                         menu -> MenuWriter.tree(menu.parts()).toString(),
+                        recipes,
                         clock,
                         new ApiContext.DayQuestions() {
                             @Override

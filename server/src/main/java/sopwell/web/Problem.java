@@ -1,6 +1,7 @@
 package sopwell.web;
 
 import java.util.List;
+import sopwell.menu.MenuFault;
 
 /**
  * Why a request can't be done, as RFC 9457 has it. Immutable.
@@ -9,8 +10,25 @@ import java.util.List;
  * @param code a short fixed name for programs
  * @param detail one sentence for people: what is wrong, where, and what would be right
  * @param place where in a call line, or null
+ * @param faults what is wrong with a document, place by place; mostly none
  */
-public record Problem(int status, String code, String detail, CallPlace place) {
+public record Problem(
+        int status, String code, String detail, CallPlace place, List<MenuFault> faults) {
+    public Problem {
+        faults = List.copyOf(faults);
+    }
+
+    /** A problem without a list of faults. */
+    public Problem(int status, String code, String detail, CallPlace place) {
+        this(status, code, detail, place, List.of());
+    }
+
+    /** A problem of a document, with everything that is wrong with it. */
+    public static Problem of(ProblemKind kind, T text, List<MenuFault> faults) {
+        String detail = text.of("api." + kind.code(), faults.size());
+        return new Problem(kind.status(), kind.code(), detail, null, faults);
+    }
+
     /**
      * A place in a call line.
      *

@@ -36,6 +36,8 @@ public enum ProblemKind {
     CALL_OR_LINES(422),
     /** The date in the path can't be read. */
     DATE_WRONG(422),
+    /** The book of recipes has faults; each is listed. */
+    RECIPES_FAULTY(422),
     /** The idempotency key stands for another request. */
     KEY_REUSED(422),
     /** The parameter {@code open} has another value than true. */
@@ -44,6 +46,8 @@ public enum ProblemKind {
     TOLD_UNKNOWN(422),
     /** A line has more modifiers than it may. */
     TOO_MANY_MODIFIERS(422),
+    /** A change does not say what it was made from. */
+    IF_MATCH_MISSING(428),
     /** A fault of the program. */
     BROKEN(500),
     /** Too much is waiting; nothing was done. */

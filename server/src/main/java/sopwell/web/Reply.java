@@ -1,11 +1,15 @@
 package sopwell.web;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.util.Headers;
 import io.undertow.util.HttpString;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import sopwell.menu.MenuFault;
 
 /**
  * What a request is answered. Immutable.
@@ -45,11 +49,27 @@ public record Reply(int status, String type, ByteBuffer body, Map<String, String
                         }
                         json.writeEndArray();
                     }
+                    faults(json, problem.faults());
                     json.writeEndObject();
                 };
         Map<String, String> headers =
                 problem.status() == 503 ? Map.of("Retry-After", "1") : Map.of();
         return new Reply(problem.status(), PROBLEM, Json.bytes(body), headers);
+    }
+
+    private static void faults(JsonGenerator json, List<MenuFault> faults) throws IOException {
+        if (faults.isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("faults");
+        for (MenuFault fault : faults) {
+            json.writeStartObject();
+            json.writeStringField("place", fault.place());
+            json.writeStringField("wrong", fault.wrong());
+            json.writeStringField("right", fault.right());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     /** The same answer with one more header. */

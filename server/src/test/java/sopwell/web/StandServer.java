@@ -152,6 +152,17 @@ public final class StandServer implements AutoCloseable {
         return post(path, key(), json);
     }
 
+    /** Puts JSON in the place of what had this tag, under a key of its own. */
+    public Got put(String path, String json, String tag) {
+        return send(
+                request(path)
+                        .header("Content-Type", "application/json")
+                        .header("Idempotency-Key", key())
+                        .header("If-Match", tag)
+                        .PUT(BodyPublishers.ofString(json))
+                        .build());
+    }
+
     /** A key that nobody used. */
     public static String key() {
         return UUID.randomUUID().toString();

@@ -25,6 +25,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             DayApi days,
             TillApi till,
             OutApi outs,
+            RecipeApi recipes,
             StandApi stand) {
         static Handlers of(ApiContext context) {
             DayApi days = new DayApi(context);
@@ -41,6 +42,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
                     days,
                     new TillApi(context, days),
                     new OutApi(context),
+                    new RecipeApi(context),
                     new StandApi(context));
         }
     }

@@ -83,6 +83,8 @@ public final class ApiRoutes {
                     post("/api/outs", h -> h.calls().write(h.outs()::mark)),
                     post("/api/outs/back", h -> h.calls().write(h.outs()::lift)),
                     get("/api/menu", h -> h.calls().read(h.stand()::menu)),
+                    get("/api/recipes", h -> h.calls().read(h.recipes()::get)),
+                    put("/api/recipes", h -> h.calls().write(h.recipes()::put)),
                     get("/api/openapi.json", h -> h.calls().read(h.stand()::description)),
                     get("/docs/problems", h -> h.calls().read(h.stand()::problems)),
                     get("/healthz", h -> h.calls().read(h.stand()::health)));
@@ -97,6 +99,10 @@ public final class ApiRoutes {
 
     private static ApiRoute get(String path, Function<Handlers, HttpHandler> handler) {
         return new ApiRoute(Methods.GET, path, handler);
+    }
+
+    private static ApiRoute put(String path, Function<Handlers, HttpHandler> handler) {
+        return new ApiRoute(Methods.PUT, path, handler);
     }
 
     private static ApiRoute post(String path, Function<Handlers, HttpHandler> handler) {

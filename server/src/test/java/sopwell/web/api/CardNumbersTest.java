@@ -87,7 +87,7 @@ class CardNumbersTest {
                         operation.node().at("/requestBody/content/application~1json/schema"));
         for (Map.Entry<String, JsonNode> field : schema.path("properties").properties()) {
             JsonNode own = OpenApi.WALK.resolved(field.getValue());
-            if (own.path("type").textValue().equals("string")) {
+            if (own.path("type").asText().equals("string")) {
                 ObjectNode spoiled = body.deepCopy();
                 all.add(spoiled.put(field.getKey(), "for " + NUMBER + " please"));
             } else if (own.at("/items/type").asText().equals("object")) {

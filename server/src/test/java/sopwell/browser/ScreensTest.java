@@ -76,6 +76,9 @@ class ScreensTest {
                 Browser browser = Browser.start(folder)) {
             browser.open(stand.address() + "/");
             for (String path : PATHS.subList(1, PATHS.size())) {
+                if (path.startsWith("/recipes/")) {
+                    continue;
+                }
                 String start = path.replace("/today", "");
                 String link =
                         path.endsWith("/today")

@@ -34,9 +34,13 @@ public record LarderLeft(Ingredient ingredient, Optional<Held> held, long runsOu
         return all;
     }
 
-    /** The ingredients in the order in which somebody comes by who counts. */
-    public static List<Ingredient> shelves(RecipeBook book) {
+    /**
+     * The ingredients in the order in which somebody comes by who counts. What has no shelf, such
+     * as water, is not counted.
+     */
+    private static List<Ingredient> shelves(RecipeBook book) {
         return book.ingredients().stream()
+                .filter(one -> !one.place().shelf().isEmpty())
                 .sorted(Comparator.comparingInt(one -> one.place().order()))
                 .toList();
     }

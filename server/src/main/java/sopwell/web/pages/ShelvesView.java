@@ -29,9 +29,8 @@ public record ShelvesView(StockWords words, StockNow now, long nowMs) {
     public Map<String, List<LarderLeft>> shelves() {
         Map<String, List<LarderLeft>> shelves = new LinkedHashMap<>();
         for (LarderLeft left : now.left()) {
-            String shelf = left.ingredient().place().shelf();
-            String name = shelf.isEmpty() ? t().get("stock.no-shelf") : shelf;
-            shelves.computeIfAbsent(name, key -> new ArrayList<>()).add(left);
+            shelves.computeIfAbsent(left.ingredient().place().shelf(), key -> new ArrayList<>())
+                    .add(left);
         }
         return shelves;
     }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
-        synopsisSubcommandLabel = "serve|rehearse|check|rebuild")
+        synopsisSubcommandLabel = "serve|rehearse|check|rebuild|backtest")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -55,6 +55,43 @@ final class Config {
             mixinStandardHelpOptions = true,
             description = "Counts the past days of a stand that does not run anew from its log.")
     static final class Rebuild extends InFolder {}
+
+    /** {@code sopwell backtest}. */
+    @Command(
+            name = "backtest",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Forecasts past days of a folder of records from the days before them, and"
+                            + " writes a line for each day, item, modifier and quantile.")
+    static final class Backtest {
+        @Option(
+                names = "--history",
+                paramLabel = "DIR",
+                required = true,
+                description = "The folder with lines.csv, and days.csv, outs.csv, weather.csv.")
+        Path history;
+
+        @Option(
+                names = "--origins",
+                paramLabel = "N",
+                defaultValue = "60",
+                description = "From how many of the last days is forecast: ${DEFAULT-VALUE}.")
+        int origins;
+
+        @Option(
+                names = "--horizons",
+                paramLabel = "DAYS",
+                defaultValue = "1-5",
+                description = "How many open days ahead, 14 at most: ${DEFAULT-VALUE}.")
+        String horizons;
+
+        @Option(
+                names = "--out",
+                paramLabel = "FILE",
+                required = true,
+                description = "The file that is written.")
+        Path out;
+    }
 
     /** {@code sopwell serve}. */
     @Command(

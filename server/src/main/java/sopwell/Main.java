@@ -30,14 +30,16 @@ public final class Main {
         Config.Rehearse rehearse = new Config.Rehearse();
         Config.CheckBooks check = new Config.CheckBooks();
         Config.Rebuild rebuild = new Config.Rebuild();
+        Config.Backtest backtest = new Config.Backtest();
         Map<Object, Run> runs =
                 Map.of(
                         serve, () -> serve(serve),
                         rehearse, Main::rehearse,
                         check, () -> new Books(check.data, System.out).check(),
-                        rebuild, () -> new Books(rebuild.data, System.out).rebuild());
+                        rebuild, () -> new Books(rebuild.data, System.out).rebuild(),
+                        backtest, () -> new Backtest(backtest, System.out).run());
         CommandLine line = new CommandLine(new Config());
-        List.of(serve, rehearse, check, rebuild).forEach(line::addSubcommand);
+        List.of(serve, rehearse, check, rebuild, backtest).forEach(line::addSubcommand);
         try {
             ParseResult parsed = line.parseArgs(args);
             if (CommandLine.printHelpIfRequested(parsed)) {

@@ -71,12 +71,17 @@ final class Backtest {
         }
         LocalDate first = open.get(Math.max(0, last - asked.origins)).date();
         LocalDate end = open.get(last - 1).date();
-        try (BufferedWriter writer =
-                Files.newBufferedWriter(asked.out, StandardCharsets.UTF_8)) {
+        try (BufferedWriter writer = Files.newBufferedWriter(asked.out, StandardCharsets.UTF_8)) {
             writer.write(HEAD);
             int origins = write(writer, records, horizons, new Span(first, end));
             out.println(
-                    "wrote the forecasts of " + origins + " days, " + first + " to " + end + ", to "
+                    "wrote the forecasts of "
+                            + origins
+                            + " days, "
+                            + first
+                            + " to "
+                            + end
+                            + ", to "
                             + asked.out);
         } catch (IOException fault) {
             throw new StartRefused("Can't write " + asked.out + ": " + fault.getMessage());
@@ -152,7 +157,9 @@ final class Backtest {
             }
         }
         throw new StartRefused(
-                "--horizons " + asked.horizons + " is not understood; it is one or two numbers of"
+                "--horizons "
+                        + asked.horizons
+                        + " is not understood; it is one or two numbers of"
                         + " open days from 1 to 14, such as 1-5.");
     }
 }

@@ -35,8 +35,22 @@ public final class HistoryFiles {
     /** Weather that needs no word. */
     private static final Set<String> PLAIN =
             Set.of(
-                    "", "dry", "clear", "sun", "sunny", "fair", "fine", "cloudy", "clouds",
-                    "overcast", "mild", "none", "normal", "ok", "plain", "no");
+                    "",
+                    "dry",
+                    "clear",
+                    "sun",
+                    "sunny",
+                    "fair",
+                    "fine",
+                    "cloudy",
+                    "clouds",
+                    "overcast",
+                    "mild",
+                    "none",
+                    "normal",
+                    "ok",
+                    "plain",
+                    "no");
 
     private final Path folder;
     private final Map<LocalDate, Map<Sold, Integer>> sold = new TreeMap<>();
@@ -56,8 +70,7 @@ public final class HistoryFiles {
      * @param coming open days by {@code days.csv}, also those after the last sale
      * @param hasCalendar whether there was a {@code days.csv}
      */
-    public record Records(
-            History history, List<PastDay> coming, boolean hasCalendar) {
+    public record Records(History history, List<PastDay> coming, boolean hasCalendar) {
         public Records {
             coming = List.copyOf(coming);
         }
@@ -92,8 +105,7 @@ public final class HistoryFiles {
         for (LocalDate date : dates) {
             Row row = days.getOrDefault(date, unknown);
             List<Sold> pieces = new ArrayList<>();
-            sold.getOrDefault(date, Map.of())
-                    .forEach((kind, n) -> pieces.add(with(kind, n)));
+            sold.getOrDefault(date, Map.of()).forEach((kind, n) -> pieces.add(with(kind, n)));
             boolean open = !pieces.isEmpty();
             PastDay day =
                     new PastDay(
@@ -120,7 +132,12 @@ public final class HistoryFiles {
         Path file = folder.resolve("lines.csv");
         if (!Files.exists(file)) {
             throw new HistoryFault(
-                    file, 0, "", "is not in " + folder + "; it must be there with the columns"
+                    file,
+                    0,
+                    "",
+                    "is not in "
+                            + folder
+                            + "; it must be there with the columns"
                             + " business_date, local_time, item, size, modifiers, quantity.");
         }
         HistoryTable table = HistoryTable.read(file, List.of("business_date", "item"));
@@ -168,7 +185,9 @@ public final class HistoryFiles {
     }
 
     private static String notWhole(String text) {
-        return "\"" + text + "\" is no quantity; it must be a whole number such as 2, and negative"
+        return "\""
+                + text
+                + "\" is no quantity; it must be a whole number such as 2, and negative"
                 + " for what was taken back.";
     }
 
@@ -191,15 +210,13 @@ public final class HistoryFiles {
                         "is empty; a day has both times, or neither when the stand was closed.");
             }
             if (close > History.DAY_MINUTES) {
-                throw row.fault(
-                        "close", "lies after noon of the next day; it must be before.");
+                throw row.fault("close", "lies after noon of the next day; it must be before.");
             }
             Hours hours = open < 0 ? Hours.UNKNOWN : new Hours(open, close);
             boolean closed = !row.text("closed_reason").isEmpty();
             Row said = new Row(hours, closed, events(row), weather(row));
             if (days.put(date, said) != null) {
-                throw row.fault(
-                        "business_date", date + " stands twice; each day has one line.");
+                throw row.fault("business_date", date + " stands twice; each day has one line.");
             }
         }
     }
@@ -230,8 +247,7 @@ public final class HistoryFiles {
 
     private void outs() throws HistoryFault {
         HistoryTable table =
-                HistoryTable.read(
-                        folder.resolve("outs.csv"), List.of("business_date", "what"));
+                HistoryTable.read(folder.resolve("outs.csv"), List.of("business_date", "what"));
         for (HistoryTable.Row row : table.rows()) {
             LocalDate date = row.date("business_date");
             String what = row.needed("what", "it must name what was out.");

@@ -112,12 +112,10 @@ final class HistoryTable {
                 int hour = Integer.parseInt(matcher.group(1));
                 int minute = Integer.parseInt(matcher.group(2));
                 if (hour <= 36 && minute < HOUR_MINUTES) {
-                    return Math.min(
-                            DAY_MINUTES * 3 / 2, hour * HOUR_MINUTES + minute);
+                    return Math.min(DAY_MINUTES * 3 / 2, hour * HOUR_MINUTES + minute);
                 }
             }
-            throw fault(
-                    column, "\"" + text + "\" is no time; it must be one such as 12:45.");
+            throw fault(column, "\"" + text + "\" is no time; it must be one such as 12:45.");
         }
 
         HistoryFault fault(String column, String sentence) {

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import sopwell.prep.forecast.History;
@@ -43,7 +44,7 @@ final class MadeStand {
     private final double phi;
     private final List<PastDay> days = new ArrayList<>();
     private final List<Outlook> outlooks = new ArrayList<>();
-    private final List<TreeMap<String, Integer>> demand = new ArrayList<>();
+    private final List<Map<String, Integer>> demand = new ArrayList<>();
     private final List<Truth> truths = new ArrayList<>();
     private double level;
     private double growth;
@@ -53,13 +54,15 @@ final class MadeStand {
      * What a day was drawn from.
      *
      * @param level pieces on a plain day
-     * @param plain what its weekday, occasions and rain make of it, in turn
+     * @param weekday what its weekday makes of it
+     * @param occasion what its occasions make of it
+     * @param dipped the share of dipped among the items that can be
      */
     record Truth(double level, double weekday, double occasion, boolean rain, double dipped) {}
 
     MadeStand(Group group, long seed) {
         this.group = group;
-        this.dice = new SplittableRandom(seed * 31 + group.ordinal());
+        this.dice = new SplittableRandom(seed * 31 + group.name().length());
         this.level = group == Group.SPARSE ? 14 : 180 + dice.nextInt(120);
         this.phi = 0.004 + 0.006 * dice.nextDouble();
         double sum = 0;
@@ -90,7 +93,7 @@ final class MadeStand {
     }
 
     /** What was asked for on a day by name; modifiers by theirs. */
-    TreeMap<String, Integer> demand(int day) {
+    Map<String, Integer> demand(int day) {
         return demand.get(day);
     }
 
@@ -154,7 +157,7 @@ final class MadeStand {
         truths.add(new Truth(level, weekday, occasion, rain, dipped));
         double size = 1 / phi;
         double today = mean * Dice.gamma(dice, size) / size;
-        TreeMap<String, Integer> asked = new TreeMap<>();
+        Map<String, Integer> asked = new TreeMap<>();
         List<Sold> sold = new ArrayList<>();
         List<OutSpan> outs = new ArrayList<>();
         for (int i = 0; i < ITEMS.length; i++) {
@@ -175,7 +178,7 @@ final class MadeStand {
     private void item(
             int item,
             double today,
-            TreeMap<String, Integer> asked,
+            Map<String, Integer> asked,
             List<Sold> sold,
             List<OutSpan> outs) {
         int all = 0;

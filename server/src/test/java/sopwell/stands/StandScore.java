@@ -171,5 +171,4 @@ final class StandScore {
         }
         losses.merge(who, sum, Double::sum);
     }
-
 }

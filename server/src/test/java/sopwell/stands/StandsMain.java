@@ -1,6 +1,8 @@
 package sopwell.stands;
 
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import sopwell.stands.StandScore.Who;
 
 /** Prints how the forecast does on many made stands: {@code StandsMain [seeds] [origins]}. */
@@ -14,15 +16,15 @@ public final class StandsMain {
     public static void main(String[] args) {
         int seeds = args.length > 0 ? Integer.parseInt(args[0]) : SEEDS;
         int origins = args.length > 1 ? Integer.parseInt(args[1]) : ORIGINS;
-        System.out.println("group       ours   naive  mean4  mean8  oracle gap    .5    .75   .9"
- + "    .95");
+        System.out.println(
+                "group       ours   naive  mean4  mean8  oracle gap    .5    .75   .9" + "    .95");
         for (MadeStand.Group group : MadeStand.Group.values()) {
-            double[] losses = new double[Who.values().length];
+            Map<Who, Double> losses = new EnumMap<>(Who.class);
             double[] covered = new double[StandScore.QUANTILES.length];
             for (int seed = 1; seed <= seeds; seed++) {
                 StandScore score = new StandScore(new MadeStand(group, seed), origins);
                 for (Who who : Who.values()) {
-                    losses[who.ordinal()] += score.loss(who) / seeds;
+                    losses.merge(who, score.loss(who) / seeds, Double::sum);
                 }
                 for (int q = 0; q < covered.length; q++) {
                     covered[q] += score.coverage(q) / seeds;
@@ -32,13 +34,13 @@ public final class StandsMain {
         }
     }
 
-    private static void print(MadeStand.Group group, double[] losses, double[] covered) {
-        double simple = losses[Who.MEAN_8.ordinal()];
-        double oracle = losses[Who.ORACLE.ordinal()];
-        double closed = (simple - losses[Who.OURS.ordinal()]) / (simple - oracle);
+    private static void print(MadeStand.Group group, Map<Who, Double> losses, double[] covered) {
+        double simple = losses.get(Who.MEAN_8);
+        double oracle = losses.get(Who.ORACLE);
+        double closed = (simple - losses.get(Who.OURS)) / (simple - oracle);
         StringBuilder line = new StringBuilder();
         line.append(String.format(Locale.ROOT, "%-10s", group));
-        for (double loss : losses) {
+        for (double loss : losses.values()) {
             line.append(String.format(Locale.ROOT, " %.4f", loss));
         }
         line.append(String.format(Locale.ROOT, " %.3f", closed));

@@ -139,9 +139,7 @@ final class Bank {
     double expected(int h, int weekday, Known known) {
         double sum = 0;
         for (int i = 0; i < members.length; i++) {
-            sum +=
-                    scores.weight(i)
-                            * members[i].mean(ahead[h] - 1, growingDays[h], weekday, known);
+            sum += scores.weight(i) * members[i].mean(ahead[h] - 1, growingDays[h], weekday, known);
         }
         return sum;
     }

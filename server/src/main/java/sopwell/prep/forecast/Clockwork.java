@@ -89,8 +89,7 @@ final class Clockwork {
         double all = 0;
         for (int b = 0; b < bins; b++) {
             double plain = pooled.share(b, 1.0 / bins);
-            double share =
-                    isItem ? own.share(b, plain) : weekdays[weekday].share(b, plain);
+            double share = isItem ? own.share(b, plain) : weekdays[weekday].share(b, plain);
             seen += share * parts[b];
             all += share * (whole.length == 0 ? 1 : whole[b]);
         }

@@ -94,7 +94,12 @@ public final class Forecaster {
         DayCounts counts = new DayCounts(day, names, bins);
         double[] shares = shares(weekday);
         double level = bank.level() * bank.factor(weekday);
-        DayStock stock = keeper.stock(day, counts, new StockKeeper.Due(weekday, level, shares));
+        DayStock stock =
+                keeper.stock(
+                        day,
+                        counts,
+                        new StockKeeper.Due(
+                                weekday, level, Arrays.stream(shares).boxed().toList()));
         double[] window = stock.window(-1);
         double[] could = stock.isWhole() ? window : stock.ofAll(shares, window);
         double exposure = stock.isWhole() ? 1 : Math.min(1.5, clock.mass(weekday, could));
@@ -166,7 +171,8 @@ public final class Forecaster {
                             line.ownWeight(),
                             rho));
         }
-        Parts.Asked asked = new Parts.Asked(horizon, weekday, total, shares);
+        Parts.Asked asked =
+                new Parts.Asked(horizon, weekday, total, Arrays.stream(shares).boxed().toList());
         return new DayForecast(
                 horizon,
                 day.date(),
@@ -184,11 +190,10 @@ public final class Forecaster {
         for (int i = 0; i < known.count(); i++) {
             int feature = known.feature(i);
             effects.add(
-                    new Why.Effect(
-                            features.name(feature), bank.effect(feature), known.holds(i)));
+                    new Why.Effect(features.name(feature), bank.effect(feature), known.holds(i)));
         }
-        List<Double> last = exposures.subList(
-                Math.max(0, exposures.size() - EXPOSURES), exposures.size());
+        List<Double> last =
+                exposures.subList(Math.max(0, exposures.size() - EXPOSURES), exposures.size());
         double exposure = last.stream().mapToDouble(Double::doubleValue).average().orElse(1);
         return new Why(
                 basis(date),
@@ -253,8 +258,7 @@ public final class Forecaster {
             ahead.add(
                     from < 0
                             ? known
-                            : features.expected(
-                                    day.date(), day.occasions(), dates.get(from), 1));
+                            : features.expected(day.date(), day.occasions(), dates.get(from), 1));
         }
         return new Seen(weekday, count, exposure, known, ahead, false);
     }
@@ -336,13 +340,7 @@ public final class Forecaster {
         int least = (int) Math.round(seen.count());
         double would = new NegBin(Math.max(mean, 0.1), 0.02).meanFrom(least);
         return half(
-                new Seen(
-                        seen.weekday(),
-                        would,
-                        seen.exposure(),
-                        seen.known(),
-                        seen.ahead(),
-                        true));
+                new Seen(seen.weekday(), would, seen.exposure(), seen.known(), seen.ahead(), true));
     }
 
     private static List<OutSpan> timedOuts(PastDay day) {

@@ -39,7 +39,24 @@ final class ItemLine {
     }
 
     /** What everything was foretold to be, at the horizons of {@link Shares#AHEAD}. */
-    record Whole(double[] means, double[] phis) {}
+    static final class Whole {
+        private final double[] means;
+        private final double[] phis;
+
+        /** Owns both from here on. */
+        Whole(double[] means, double[] phis) {
+            this.means = means;
+            this.phis = phis;
+        }
+
+        private double mean(int h) {
+            return means[h];
+        }
+
+        private double phi(int h) {
+            return phis[h];
+        }
+    }
 
     Shares shares() {
         return shares;
@@ -141,11 +158,10 @@ final class ItemLine {
         List<Known> ahead = day.ahead();
         for (int h = 0; h < Shares.AHEAD.length; h++) {
             int days = Shares.AHEAD[h];
-            if (shares.hasForetold(days) && whole.means()[h] > 0) {
+            if (shares.hasForetold(days) && whole.mean(h) > 0) {
                 double share = shares.foretold(days, day.weekday());
-                double mean =
-                        whole.means()[h] * share * day.exposure() / ahead.get(days - 1).hours();
-                double phi = Thinning.phi(whole.phis()[h], share, shares.rho(days));
+                double mean = whole.mean(h) * share * day.exposure() / ahead.get(days - 1).hours();
+                double phi = Thinning.phi(whole.phi(h), share, shares.rho(days));
                 int count = (int) Math.round(day.count());
                 sum += NegBin.logPmf(count, Math.max(mean, 1e-6), Math.min(phi, 50));
                 scored++;

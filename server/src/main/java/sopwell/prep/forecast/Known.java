@@ -23,7 +23,9 @@ final class Known {
     /** A day with these features and no others. */
     static Known of(int[] features, double[] holds, double hours) {
         return new Known(
-                Arrays.copyOf(features, features.length), Arrays.copyOf(holds, holds.length), hours);
+                Arrays.copyOf(features, features.length),
+                Arrays.copyOf(holds, holds.length),
+                hours);
     }
 
     int count() {

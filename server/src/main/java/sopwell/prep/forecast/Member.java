@@ -177,8 +177,7 @@ final class Member {
             return prior;
         }
         double worth = EFFECT_DAYS * plain;
-        double found =
-                (effectSold[feature] + worth * prior) / (effectDue[feature] + worth);
+        double found = (effectSold[feature] + worth * prior) / (effectDue[feature] + worth);
         return Math.max(LEAST_EFFECT, found);
     }
 

@@ -51,8 +51,7 @@ final class Needs {
         for (int i = 0; i < names.size(); i++) {
             double[] sums = seen.getOrDefault(i, new double[2]);
             boolean sellsWithout = sums[0] > SOLD_SHARE_MAX * sums[1] && sums[0] >= 2;
-            boolean missing =
-                    sums[1] >= LEAST_EXPECTED && sums[0] <= SOLD_SHARE_MAX * sums[1];
+            boolean missing = sums[1] >= LEAST_EXPECTED && sums[0] <= SOLD_SHARE_MAX * sums[1];
             List<String> words = words(names.name(i));
             found.set(i, missing || (words.contains(plain) && !sellsWithout));
         }

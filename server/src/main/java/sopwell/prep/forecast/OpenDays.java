@@ -11,8 +11,8 @@ import sopwell.prep.forecast.PastDay.Hours;
  * On which days a stand opens next, as it was known on a day: by its calendar as far as that goes,
  * and after that by the weekdays on which it was open of late. Immutable.
  *
- * <p>A coming day's own hours are believed only where the calendar names something for it; else
- * the usual hours are, since nobody knows beforehand that a day will be closed early.
+ * <p>A coming day's own hours are believed only where the calendar names something for it; else the
+ * usual hours are, since nobody knows beforehand that a day will be closed early.
  */
 public final class OpenDays {
     private static final int WEEKS = 4;

@@ -22,7 +22,11 @@ final class Parts {
     }
 
     /** What is asked of them: a day, and what is expected of everything on it. */
-    record Asked(int horizon, int weekday, CountMixture total, double[] shares) {}
+    record Asked(int horizon, int weekday, CountMixture total, List<Double> shares) {
+        Asked {
+            shares = List.copyOf(shares);
+        }
+    }
 
     boolean isModifier(String what) {
         return plain.containsKey(what);
@@ -101,7 +105,7 @@ final class Parts {
                     List<String> of = new ArrayList<>();
                     BitSet on = part.items();
                     for (int i = on.nextSetBit(0); i >= 0; i = on.nextSetBit(i + 1)) {
-                        parent += asked.shares()[i];
+                        parent += asked.shares().get(i);
                         of.add(items.name(i));
                     }
                     double share = part.shares().now(asked.weekday());

@@ -32,8 +32,7 @@ public record PastDay(
 
     /** A closed day. */
     public static PastDay closed(LocalDate date) {
-        return new PastDay(
-                date, false, Hours.UNKNOWN, List.of(), List.of(), List.of(), List.of());
+        return new PastDay(date, false, Hours.UNKNOWN, List.of(), List.of(), List.of(), List.of());
     }
 
     /**

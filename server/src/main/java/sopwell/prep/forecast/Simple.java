@@ -29,8 +29,7 @@ public final class Simple {
      */
     public static NegBin weekdayMean(List<Integer> sameWeekday, int weeks) {
         List<Integer> last =
-                sameWeekday.subList(
-                        Math.max(0, sameWeekday.size() - weeks), sameWeekday.size());
+                sameWeekday.subList(Math.max(0, sameWeekday.size() - weeks), sameWeekday.size());
         double mean = last.stream().mapToInt(Integer::intValue).average().orElseThrow();
         double spread = last.stream().mapToDouble(n -> (n - mean) * (n - mean)).sum();
         double free = Math.max(1, last.size() - 1);

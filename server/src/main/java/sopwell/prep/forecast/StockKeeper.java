@@ -1,6 +1,7 @@
 package sopwell.prep.forecast;
 
 import java.util.BitSet;
+import java.util.List;
 import sopwell.prep.forecast.PastDay.OutSpan;
 
 /** Finds out what could be sold when on a day, from what was said to be out. Not thread-safe. */
@@ -29,7 +30,11 @@ final class StockKeeper {
      * @param level pieces of everything
      * @param shares each item's
      */
-    record Due(int weekday, double level, double[] shares) {}
+    record Due(int weekday, double level, List<Double> shares) {
+        Due {
+            shares = List.copyOf(shares);
+        }
+    }
 
     /** What could be sold when. */
     DayStock stock(PastDay day, DayCounts counts, Due due) {
@@ -38,10 +43,9 @@ final class StockKeeper {
         DayStock stock = new DayStock(bins, open);
         for (OutSpan span : day.outs()) {
             boolean untimed = span.from() == OutSpan.UNKNOWN;
-            double[] covered =
-                    untimed ? new double[bins] : clock.covered(span.from(), span.to());
+            double[] covered = untimed ? new double[bins] : clock.covered(span.from(), span.to());
             BitSet items = items(span, counts, covered, due);
-            double share = items.stream().mapToDouble(i -> due.shares()[i]).sum();
+            double share = items.stream().mapToDouble(i -> due.shares().get(i)).sum();
             boolean main = !Needs.isEverything(span.what()) && share >= MAIN_SHARE;
             stock.out(span, covered, items, main);
         }
@@ -70,7 +74,7 @@ final class StockKeeper {
         }
         for (int i = 0; i < names.size(); i++) {
             double sold = DayCounts.in(counts.item(i), counts.item(i).length == 0 ? WHOLE : inside);
-            needs.watch(what, i, sold, due.level() * due.shares()[i] * mass);
+            needs.watch(what, i, sold, due.level() * due.shares().get(i) * mass);
         }
         return needs.items(what, names);
     }

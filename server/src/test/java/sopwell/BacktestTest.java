@@ -126,7 +126,7 @@ class BacktestTest {
             }
             String close = after && other == 1 ? "16:00" : "20:00";
             days.append(day(d)).append(",10:30,").append(close).append(",,,");
-            days.append(after && other == 1 || d % 5 == 0 ? "rain\n" : "dry\n");
+            days.append((after && other == 1) || d % 5 == 0 ? "rain\n" : "dry\n");
             int chance = after && other == 1 ? 9 : 2;
             weather.append(day(d - 1)).append(',').append(day(d)).append(",rain,0.2\n");
             if (d > ORIGIN + 1) {

@@ -17,10 +17,13 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.Check;
+import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 
 class DataFolderTest {
     @TempDir Path parent;
@@ -155,6 +158,32 @@ class DataFolderTest {
 
     private static String permissions(Path file) throws IOException {
         return PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
+    }
+
+    /** A log as the first Sopwell made it: its events stay, and books of recipes are found. */
+    @Test
+    void raisesALogOfTheFirstVersion() throws SQLException, IOException {
+        Path file = parent.resolve("log.sqlite");
+        try (DataFolder data = DataFolder.open(parent);
+                SqliteLog log = data.openLog("millrace")) {
+            log.append(List.of(Samples.entry(1, new MenuAdopted(Samples.smallMenu()))));
+        }
+        run(file, "DROP INDEX events_rare");
+        run(
+                file,
+                "CREATE INDEX events_rare ON events (stand, kind, seq)"
+                        + " WHERE kind IN ('day-opened', 'day-closed', 'menu-adopted')");
+        run(file, "PRAGMA user_version = 1");
+        try (DataFolder data = DataFolder.open(parent);
+                SqliteLog log = data.openLog("millrace")) {
+            log.append(List.of(Samples.entry(2, new RecipesAdopted(Samples.smallBook()))));
+            assertEquals(List.of(1L), log.placesOf(MenuAdopted.class));
+            assertEquals(List.of(2L), log.placesOf(RecipesAdopted.class));
+            assertEquals(OptionalLong.of(2), log.lastOf(RecipesAdopted.class, 2));
+        }
+        try (Connection connection = SqliteFile.writer(file, SqliteFile.Options.USUAL)) {
+            assertEquals(2, SqliteFile.number(connection, "user_version"));
+        }
     }
 
     private static void run(Path file, String sql) throws SQLException {

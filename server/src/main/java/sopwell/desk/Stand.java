@@ -24,6 +24,7 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.Orders;
 import sopwell.orders.OutEvent;
+import sopwell.orders.OutSpans;
 import sopwell.orders.Outs;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.Papers;
@@ -58,6 +59,7 @@ public final class Stand {
     private RecipeBook recipes = RecipeBook.empty();
     private Takings takings = new Takings(recipes);
     private final Outs outs = new Outs();
+    private final OutSpans outSpans = new OutSpans();
     private Selling selling;
     private long seq;
     private long atMs;
@@ -75,12 +77,14 @@ public final class Stand {
             forgetMenus(orderEvent);
             orders.apply(orderEvent, recorded.atMs());
             till.apply(orderEvent);
+            outSpans.apply(orderEvent);
             papers.apply(orderEvent);
             pass.apply(orderEvent);
             pans.apply(orderEvent, this::menuOf, recorded.atMs());
             larder.apply(orderEvent, lines(orderEvent), takings::of, recorded.atMs());
             Optional<Order> order = orderEvent.about().flatMap(orders::find);
             outs.apply(orderEvent, before, lines(orderEvent));
+            outSpans.look(outs, recorded.atMs());
             kitchen.apply(orderEvent, order, recorded.atMs());
         } else if (event instanceof KitchenEvent kitchenEvent) {
             takeFromPans(kitchenEvent);
@@ -101,6 +105,7 @@ public final class Stand {
             larder.apply(batchEvent, recorded.atMs());
         } else if (event instanceof OutEvent outEvent) {
             outs.apply(outEvent);
+            outSpans.look(outs, recorded.atMs());
         } else if (event instanceof PaperEvent paperEvent) {
             papers.apply(paperEvent);
         } else if (event instanceof TillEvent tillEvent) {
@@ -181,6 +186,11 @@ public final class Stand {
     /** What is out today. */
     public Outs outs() {
         return outs;
+    }
+
+    /** From when to when something was out today. */
+    public OutSpans outSpans() {
+        return outSpans;
     }
 
     public Kitchen kitchen() {

@@ -16,6 +16,7 @@ import sopwell.orders.Orders;
  * What did not go straight on a business day. Immutable.
  *
  * @param asked queries from stations to the counter
+ * @param lapsed queries whose part was up, or off its order, before anybody answered
  * @param waits how long stations waited for the answers; those that lapsed are not among them
  * @param changes edits of placed orders, answers that changed a line among them
  * @param changesAfterStart edits that altered, or took off, something begun
@@ -25,6 +26,7 @@ import sopwell.orders.Orders;
  */
 public record DayExceptions(
         int asked,
+        int lapsed,
         WaitSummary waits,
         int changes,
         int changesAfterStart,
@@ -52,6 +54,7 @@ public record DayExceptions(
         LateEdits edits = kitchen.lateEdits();
         return new DayExceptions(
                 kitchen.queries().all().size(),
+                lapsed(kitchen),
                 WaitSummary.ofMillis(waitsMs),
                 edits.changes(),
                 edits.changesAfterStart(),
@@ -68,6 +71,13 @@ public record DayExceptions(
     /** Pieces that were made again, and wasted. */
     public int wastedPieces() {
         return remakes.stream().mapToInt(RemakeCount::pieces).sum();
+    }
+
+    private static int lapsed(Kitchen kitchen) {
+        return (int)
+                kitchen.queries().all().stream()
+                        .filter(query -> query.state() == Query.State.LAPSED)
+                        .count();
     }
 
     private static List<RemakeCount> remakes(Kitchen kitchen) {

@@ -40,6 +40,7 @@ class DayExceptionsTest {
 
         DayExceptions day = exceptions();
         assertEquals(5, day.asked());
+        assertEquals(1, day.lapsed());
         assertEquals(3, day.waits().measured());
         assertEquals(20, day.waits().medianSeconds());
         assertEquals(0, day.changes());

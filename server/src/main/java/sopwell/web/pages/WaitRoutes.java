@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sopwell.Limits;
+import sopwell.mix.Against;
+import sopwell.mix.DayTally;
 import sopwell.mix.Names;
 import sopwell.mix.OrderStory;
 import sopwell.mix.Period;
@@ -38,6 +40,7 @@ final class WaitRoutes {
         params.put("s", ask.screen());
         params.put("data", day.found().orElse(null));
         params.put("v", there ? view(ask, day.found().orElseThrow(), part.period().get()) : null);
+        params.put("x", there ? exceptions(ask, day.found().orElseThrow()) : null);
         params.put("sentence", day.sentence().isEmpty() ? part.sentence() : day.sentence());
         if (!ask.partial()) {
             params.put("date", day.date());
@@ -75,6 +78,22 @@ final class WaitRoutes {
                         stories));
         params.put("sentence", day.sentence());
         return PageHandling.html(day.status(), context.pages().render("waits/slowest", params));
+    }
+
+    private ExceptionsView exceptions(Ask ask, DayFigures figures) throws PageHandling.Interrupted {
+        List<DayTally> before = List.of();
+        if (!figures.outs().isEmpty()) {
+            List<LocalDate> weekdays = Against.weekdaysBefore(figures.tally().date());
+            List<DayTally> known = PageHandling.await(context.tallies().of(weekdays));
+            int left = Math.max(0, known.size() - Against.COMPARED_DAYS);
+            before = known.subList(left, known.size());
+        }
+        return new ExceptionsView(
+                ask.screen().t(),
+                context.settings().zone(),
+                context.tallies().names().get(),
+                figures,
+                before);
     }
 
     private WaitsView view(Ask ask, DayFigures figures, Period part) {

@@ -15,7 +15,11 @@ import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PartId;
+import sopwell.menu.Out;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.OutCommand;
+import sopwell.till.Means;
+import sopwell.till.TillCommand;
 
 /** The waits of a day, a part of it, and several days. */
 class WaitPagesTest {
@@ -123,6 +127,34 @@ class WaitPagesTest {
         assertTrue(spanish.contains("<span>Línea empezó res</span>"), spanish);
         assertEquals(404, stand.get("/waits/2026-11-20/slowest").statusCode());
         assertEquals(404, stand.get("/waits/soon/slowest").statusCode());
+    }
+
+    @Test
+    void saysWhatWasOutWhatThatCostAndWhatWasGivenBack() {
+        for (int week = 0; week < 2; week++) {
+            stand.place("10 fries", "");
+            cut();
+            stand.later(6L * 24 * 3_600);
+        }
+        String order = stand.place("beef", "");
+        stand.ask(new StandCommand.ForTill(new TillCommand.Pay(order, "", Means.CARD, 500, 0, 0)));
+        stand.ask(new ForOrders(new OrderCommand.VoidOrder(order, 0, "gone")));
+        stand.ask(
+                new StandCommand.ForTill(
+                        new TillCommand.Refund(order, "", Means.CARD, 500, false, "gone")));
+        stand.ask(new StandCommand.ForOuts(new OutCommand.Mark(Out.item("fries"), 0, 0)));
+        stand.later(15 * 60);
+        stand.place("beef", "");
+        String page = flat(stand.get("/waits/today").body());
+        assertTrue(page.contains("What was out"), page);
+        assertTrue(
+                page.contains("<th scope=\"row\">fries</th><td>12:00</td><td>still out</td>"),
+                page);
+        assertTrue(page.contains("<td>5</td><td>0</td><td>about 5</td>"), page);
+        assertTrue(page.contains("same weekday before (Fridays: 2)"), page);
+        assertTrue(page.contains("refund: Guest is gone"), page);
+        String spanish = flat(stand.get("/waits/today?lang=es").body());
+        assertTrue(spanish.contains("unos 5"), spanish);
     }
 
     @ParameterizedTest

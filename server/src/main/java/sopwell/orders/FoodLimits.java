@@ -74,12 +74,7 @@ public record FoodLimits(
      * @param smallF for a roast below the large weight
      * @param largeF for one of it or more
      */
-    public record Oven(OvenKind kind, int smallF, int largeF) {
-        /** Whether the limit is the most and not the least. */
-        public boolean isMost() {
-            return kind == OvenKind.HUMID;
-        }
-    }
+    public record Oven(OvenKind kind, int smallF, int largeF) {}
 
     /**
      * FDA Food Code 2022: 3-501.14(A) and (B) cooling, 3-501.16(A)(2) cold holding, 3-501.17 date

@@ -53,26 +53,13 @@ public final class RoastClock {
         return best;
     }
 
-    /** The oven's limit for a roast of a weight, by kind of oven. */
+    /** The oven's limit for a roast of a weight: at least, in a humid oven at most. */
     public static Optional<Temperature> oven(FoodLimits limits, OvenKind kind, long grams) {
         return limits.ovens().stream()
                 .filter(oven -> oven.kind() == kind)
                 .findFirst()
                 .map(oven -> grams < limits.largeFromGrams() ? oven.smallF() : oven.largeF())
                 .map(Temperature::fahrenheit);
-    }
-
-    /** Whether an oven at a temperature keeps the limit for a roast of a weight. */
-    public static boolean isOvenRight(
-            FoodLimits limits, OvenKind kind, long grams, Temperature temperature) {
-        boolean most = limits.ovens().stream().anyMatch(o -> o.kind() == kind && o.isMost());
-        return oven(limits, kind, grams)
-                .filter(
-                        limit ->
-                                most
-                                        ? temperature.compareTo(limit) <= 0
-                                        : temperature.compareTo(limit) >= 0)
-                .isPresent();
     }
 
     private static boolean isBelow(Reading reading, Temperature limit) {

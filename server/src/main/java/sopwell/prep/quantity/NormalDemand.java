@@ -9,6 +9,8 @@ public final class NormalDemand implements Demand {
     private final double deviation;
 
     /**
+     * With this mean and spread.
+     *
      * @param deviation the standard deviation, above 0
      */
     public NormalDemand(double mean, double deviation) {

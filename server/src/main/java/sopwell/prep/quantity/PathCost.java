@@ -4,15 +4,25 @@ import java.util.List;
 
 /**
  * What a quantity costs over days that are played through: oldest first, waste only when a lot
- * expires. Immutable; the paths are shared and not changed.
- *
- * @param paths demand by path and day; all paths have the same weight and as many days
- * @param stock what is there or comes without a decision
- * @param window the days that the decision answers for
+ * expires. Immutable.
  */
-public record PathCost(double[][] paths, List<Lot> stock, Window window) {
-    public PathCost {
-        stock = List.copyOf(stock);
+public final class PathCost {
+    private final double[][] paths;
+    private final List<Lot> stock;
+    private final Window window;
+
+    /**
+     * For one decision.
+     *
+     * @param paths demand by path and day; all paths have the same weight and as many days; they
+     *     are shared and not changed
+     * @param stock what is there or comes without a decision, the first to expire first
+     * @param window the days that the decision answers for
+     */
+    public PathCost(double[][] paths, List<Lot> stock, Window window) {
+        this.paths = paths;
+        this.stock = List.copyOf(stock);
+        this.window = window;
     }
 
     /**

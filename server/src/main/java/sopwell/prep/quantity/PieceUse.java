@@ -35,7 +35,6 @@ public record PieceUse(double mean, double square) {
      * @param phi the count's variance is M + phi M²
      */
     public Demand day(double pieces, double phi) {
-        return GammaDemand.of(
-                pieces * mean, pieces * square + phi * pieces * pieces * mean * mean);
+        return GammaDemand.of(pieces * mean, pieces * square + phi * pieces * pieces * mean * mean);
     }
 }

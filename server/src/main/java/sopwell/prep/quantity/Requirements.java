@@ -1,9 +1,10 @@
 package sopwell.prep.quantity;
 
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import sopwell.Check;
 
 /**
@@ -30,27 +31,27 @@ public final class Requirements {
      * @param downward whatever is made before everything that it takes
      * @param asked gross requirements from outside, by part; all with as many periods
      */
-    public static Map<String, Netting> of(List<Part> downward, Map<String, long[]> asked) {
-        int periods = asked.values().iterator().next().length;
-        Map<String, long[]> gross = new LinkedHashMap<>();
-        asked.forEach((id, amounts) -> gross.put(id, amounts.clone()));
+    public static Map<String, Netting> of(List<Part> downward, Map<String, List<Long>> asked) {
+        int periods = asked.values().stream().mapToInt(List::size).max().orElse(0);
+        Map<String, List<Long>> gross = new LinkedHashMap<>(asked);
         Map<String, Netting> found = new LinkedHashMap<>();
         for (Part part : downward) {
-            long[] own = gross.getOrDefault(part.id(), new long[periods]);
+            List<Long> own = gross.getOrDefault(part.id(), Collections.nCopies(periods, 0L));
             Netting netting = Netting.of(own, part.start());
             found.put(part.id(), netting);
-            part.takes()
-                    .forEach(
-                            (id, each) -> {
-                                Check.that(!found.containsKey(id), "parts stand in their order");
-                                add(gross.computeIfAbsent(id, k -> new long[periods]),
-                                        netting, each);
-                            });
+            for (Map.Entry<String, Long> take : part.takes().entrySet()) {
+                Check.that(!found.containsKey(take.getKey()), "parts stand in their order");
+                List<Long> more =
+                        netting.releases().stream().map(made -> made * take.getValue()).toList();
+                gross.merge(take.getKey(), more, Requirements::sum);
+            }
         }
         return found;
     }
 
-    private static void add(long[] gross, Netting netting, long each) {
-        Arrays.setAll(gross, t -> Math.addExact(gross[t], each * netting.releases()[t]));
+    private static List<Long> sum(List<Long> some, List<Long> others) {
+        return IntStream.range(0, some.size())
+                .mapToObj(t -> Math.addExact(some.get(t), others.get(t)))
+                .toList();
     }
 }

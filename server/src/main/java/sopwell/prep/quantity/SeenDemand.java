@@ -18,6 +18,8 @@ public final class SeenDemand implements Demand {
     public record Seen(long amount, long times) {}
 
     /**
+     * From what was seen.
+     *
      * @param seen with rising amounts, at least one
      */
     public SeenDemand(List<Seen> seen) {

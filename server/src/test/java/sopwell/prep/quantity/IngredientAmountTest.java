@@ -46,8 +46,8 @@ class IngredientAmountTest {
 
     @Test
     void weekOfRelish() {
-        Protection week = Protection.ofCounts(List.of(48.0, 52.0, 55.0, 70.0, 85.0, 60.0, 50.0),
-                .02, .01);
+        Protection week =
+                Protection.ofCounts(List.of(48.0, 52.0, 55.0, 70.0, 85.0, 60.0, 50.0), .02, .01);
         assertEquals(420, week.mean(), 1e-9);
         assertEquals(2_709.16, week.variance(), 1e-6);
         assertEquals(.0129771, week.phi(), 5e-8);
@@ -67,8 +67,7 @@ class IngredientAmountTest {
     void twoDaysOldestFirst() {
         double[][] paths = {{20, 20}, {20, 30}, {30, 20}, {30, 30}};
         PathCost cost = new PathCost(paths, List.of(), new Window(0, 1, 1));
-        Stakes stakes =
-                new Stakes(new BigDecimal("5"), new BigDecimal("2"), new BigDecimal(".05"));
+        Stakes stakes = new Stakes(new BigDecimal("5"), new BigDecimal("2"), new BigDecimal(".05"));
         double[] costs = {150, 100.25, 50.75, 18.75, 21.75, 42.25};
         for (int i = 0; i < costs.length; i++) {
             assertEquals(costs[i], cost.of(20 + 10.0 * i, stakes), 1e-6);
@@ -104,17 +103,18 @@ class IngredientAmountTest {
     @Test
     void pathsHaveTheMomentsThatWereAskedFor() {
         DemandPaths draws = DemandPaths.ofDays(3);
-        double[][] paths =
-                draws.of(List.of(100.0, 200.0, 0.0), List.of(400.0, 1_600.0, 0.0), .01);
+        double[][] paths = draws.of(List.of(100.0, 200.0, 0.0), List.of(400.0, 1_600.0, 0.0), .01);
         double[] sums = Arrays.stream(paths).mapToDouble(p -> p[0] + p[1]).toArray();
         double mean = Arrays.stream(sums).average().orElseThrow();
-        double square = Arrays.stream(sums).map(s -> (s - mean) * (s - mean)).average().orElseThrow();
+        double square =
+                Arrays.stream(sums).map(s -> (s - mean) * (s - mean)).average().orElseThrow();
         assertEquals(300, mean, 3);
         assertEquals(400 + 1_600 + .01 * 300 * 300, square, 300);
         assertEquals(0, paths[0][2]);
         assertTrue(Arrays.stream(paths).allMatch(p -> p[0] > 0));
-        double[][] again = DemandPaths.ofDays(3).of(
-                List.of(100.0, 200.0, 0.0), List.of(400.0, 1_600.0, 0.0), .01);
+        double[][] again =
+                DemandPaths.ofDays(3)
+                        .of(List.of(100.0, 200.0, 0.0), List.of(400.0, 1_600.0, 0.0), .01);
         assertTrue(Arrays.deepEquals(paths, again));
     }
 }

@@ -73,8 +73,8 @@ class NewsvendorTest {
         Stakes stakes = Stakes.oneDay("6", "3");
         assertEquals(14, Newsvendor.best(demand, stakes));
         double most = 6 * demand.mean();
-        long[] amounts = {10, 12, 14, 16, 18, 20};
-        long[] profits = {60, 69, 75, 75, 72, 69};
+        double[] amounts = {10, 12, 14, 16, 18, 20};
+        double[] profits = {60, 69, 75, 75, 72, 69};
         for (int i = 0; i < amounts.length; i++) {
             assertEquals(profits[i], most - Newsvendor.cost(demand, stakes, amounts[i]), EXACT);
         }

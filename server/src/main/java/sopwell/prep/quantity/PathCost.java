@@ -7,6 +7,9 @@ import java.util.List;
  * expires. Immutable.
  */
 public final class PathCost {
+    /** Missing parts of a demand below this share come from rounding alone. */
+    private static final double NOISE = 1e-12;
+
     private final double[][] paths;
     private final List<Lot> stock;
     private final Window window;
@@ -52,27 +55,32 @@ public final class PathCost {
     }
 
     /**
-     * The best number of lots: the number is raised while that costs less.
+     * The best number of lots: from a first guess on, it is changed by one while that costs less.
      *
      * @param lot what one lot gives, above 0
+     * @param guess from where the search begins, from 0 and at most {@code most}
      * @param most lots that can be had, from 0
      */
-    public LotChoice choose(double lot, Stakes stakes, long most) {
-        long lots = 0;
-        double cost = of(0, stakes);
-        double before = cost;
-        while (lots < most) {
-            double next = of((lots + 1) * lot, stakes);
-            if (next >= cost) {
-                return lots > 0 && before < next
-                        ? new LotChoice(lots, cost, lots - 1, before)
-                        : new LotChoice(lots, cost, lots + 1, next);
-            }
-            before = cost;
-            cost = next;
-            lots++;
+    public LotChoice choose(double lot, Stakes stakes, long guess, long most) {
+        long lots = guess;
+        double cost = of(lots * lot, stakes);
+        double below = lots > 0 ? of((lots - 1) * lot, stakes) : Double.POSITIVE_INFINITY;
+        double above = lots < most ? of((lots + 1) * lot, stakes) : Double.POSITIVE_INFINITY;
+        while (below <= cost) {
+            above = cost;
+            cost = below;
+            lots--;
+            below = lots > 0 ? of((lots - 1) * lot, stakes) : Double.POSITIVE_INFINITY;
         }
-        return new LotChoice(lots, cost, Math.max(0, lots - 1), before);
+        while (above < cost) {
+            below = cost;
+            cost = above;
+            lots++;
+            above = lots < most ? of((lots + 1) * lot, stakes) : Double.POSITIVE_INFINITY;
+        }
+        return below < above
+                ? new LotChoice(lots, cost, lots - 1, below)
+                : new LotChoice(lots, cost, lots + 1, above);
     }
 
     private double one(double[] path, double amount, Stakes stakes) {
@@ -94,7 +102,8 @@ public final class PathCost {
                     asked -= taken;
                 }
             }
-            lost += window.from() <= day && day <= window.last() ? asked : 0;
+            boolean counts = window.from() <= day && day <= window.last();
+            lost += counts && asked > NOISE * path[day] ? asked : 0;
             for (int i = 0; i < held; i++) {
                 boolean over = last[i] == day;
                 wasted += over ? left[i] : 0;

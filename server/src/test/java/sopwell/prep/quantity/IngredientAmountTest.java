@@ -72,7 +72,10 @@ class IngredientAmountTest {
         for (int i = 0; i < costs.length; i++) {
             assertEquals(costs[i], cost.of(20 + 10.0 * i, stakes), 1e-6);
         }
-        LotChoice choice = cost.choose(10, stakes, 99);
+        for (long guess = 0; guess < 12; guess++) {
+            assertEquals(5, cost.choose(10, stakes, guess, 99).lots());
+        }
+        LotChoice choice = cost.choose(10, stakes, 0, 99);
         assertEquals(5, choice.lots());
         assertEquals(6, choice.otherLots());
         assertEquals(21.75, choice.otherCost(), 1e-6);

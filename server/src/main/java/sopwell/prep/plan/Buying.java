@@ -62,17 +62,14 @@ final class Buying {
         Need need = sizing.need(bought.id());
         boolean keeps = bought.shelfLifeDays() == 0;
         int keepsTo =
-                keeps
-                        ? sizing.dates()
-                        : sizing.index(delivery.date()) + bought.shelfLifeDays() - 1;
+                keeps ? sizing.dates() : sizing.index(delivery.date()) + bought.shelfLifeDays() - 1;
         int from = delivery.helps();
         int to = Math.min(last, Math.max(from, keepsTo));
         if (need.mean(from, to) <= 0 && to == last) {
             return;
         }
         double pack = supply.packInBase().doubleValue();
-        Decision decision =
-                sizing.decide(bought.id(), lots, new Window(from, to, keepsTo), pack);
+        Decision decision = sizing.decide(bought.id(), lots, new Window(from, to, keepsTo), pack);
         if (to < last && need.mean(to + 1, last) > 0) {
             warn(Kind.EXPIRES_TOO_EARLY, bought, to + 1);
         }

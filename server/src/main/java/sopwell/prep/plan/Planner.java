@@ -281,14 +281,12 @@ public final class Planner {
                         asked - load.lots(),
                         Optional.of(missed.hindrance()),
                         missed.readyMinute().isPresent()
-                                ? Optional.of(
-                                        Calendar.instant(missed.readyMinute().getAsLong()))
+                                ? Optional.of(Calendar.instant(missed.readyMinute().getAsLong()))
                                 : Optional.empty()));
     }
 
     private static Warning early(String ingredient, long by) {
-        return Warning.of(
-                Kind.EXPIRES_TOO_EARLY, ingredient, Optional.of(Calendar.instant(by)));
+        return Warning.of(Kind.EXPIRES_TOO_EARLY, ingredient, Optional.of(Calendar.instant(by)));
     }
 
     private void warn(Kind kind, String ingredient) {

@@ -49,8 +49,7 @@ final class Scheduler {
     Result place(List<Load> loads) {
         List<Load> order = new ArrayList<>(loads);
         order.sort(Comparator.comparingLong(this::aloneLatest).reversed());
-        List<Load> hopeful =
-                order.stream().filter(load -> aloneLatest(load) > -Spans.FAR).toList();
+        List<Load> hopeful = order.stream().filter(load -> aloneLatest(load) > -Spans.FAR).toList();
         int all = hopeful.stream().mapToInt(Load::lots).sum();
         best = List.of();
         bestLots = -1;

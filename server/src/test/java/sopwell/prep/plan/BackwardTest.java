@@ -17,7 +17,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -111,12 +110,16 @@ class BackwardTest {
                                 step("ripen", hours * 60).watched(Watch.MATURE).done()));
         kitchen.make("relish", "vegetables", 900, 1_000, routing);
         return Planner.plan(
-                ask(kitchen.book(), "2026-02-28T08:00", "2026-03-07T10:30", CHICAGO, lots("relish", 1)));
+                ask(
+                        kitchen.book(),
+                        "2026-02-28T08:00",
+                        "2026-03-07T10:30",
+                        CHICAGO,
+                        lots("relish", 1)));
     }
 
     /** One open day. */
-    static PlanAsk ask(
-            RecipeBook book, String now, String needed, ZoneId zone, DemandFor demand) {
+    static PlanAsk ask(RecipeBook book, String now, String needed, ZoneId zone, DemandFor demand) {
         Instant readyBy = at(needed, zone);
         LocalDate date = LocalDate.ofInstant(readyBy, zone);
         return new PlanAsk(
@@ -164,7 +167,12 @@ class BackwardTest {
     @Test
     void coolingThatTakesTooLongIsRefused() {
         PlanAsk ask =
-                ask(roastBook(361), "2026-03-04T08:00", "2026-03-08T10:15", CHICAGO, lots("sliced", 1));
+                ask(
+                        roastBook(361),
+                        "2026-03-04T08:00",
+                        "2026-03-08T10:15",
+                        CHICAGO,
+                        lots("sliced", 1));
         PrepPlan plan = Planner.plan(ask);
         assertEquals(List.of(), plan.tasks());
         assertTrue(plan.warnings().stream().anyMatch(w -> w.kind() == Kind.COOLING_TOO_LONG));
@@ -221,5 +229,4 @@ class BackwardTest {
     static Instant at(String local, ZoneId zone) {
         return LocalDateTime.parse(local).atZone(zone).toInstant();
     }
-
 }

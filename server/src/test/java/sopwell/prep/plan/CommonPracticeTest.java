@@ -51,10 +51,7 @@ class CommonPracticeTest {
                         "slice",
                         List.of(
                                 step("roast", 210).on("oven", 1).attended(true, true).done(),
-                                step("cool", 240)
-                                        .then(24 * 60, 72 * 60)
-                                        .watched(Watch.COOL)
-                                        .done(),
+                                step("cool", 240).then(24 * 60, 72 * 60).watched(Watch.COOL).done(),
                                 step("slice", 90).attended(true, true).hands(15).done()));
         Routing relish =
                 new Routing(
@@ -84,21 +81,21 @@ class CommonPracticeTest {
      * Thursday 10:30, 180 sandwiches of three scoops (some 120 g in all) and a tablespoon.
      *
      * <p>Beef: 21,600 g are 4.53 pieces of 4,763 g; four leave 2,548 g short, five 2,215 g over:
-     * five, as four and one. Slicing takes 90 minutes, so from 9:00; 24 hours of chill
-     * before make that Wednesday 9:00, and 4 hours of cooling Wednesday 5:00, when nobody is there
-     * to take the roast out. The last time somebody is there is Tuesday 22:00: in the oven Tuesday
-     * 18:30 to 22:00, cold at 2:00, 31 hours of chill. The other run must be out by 18:15: 14:45.
-     * Two runs of 3.5 hours are 7 oven hours.
+     * five, as four and one. Slicing takes 90 minutes, so from 9:00; 24 hours of chill before make
+     * that Wednesday 9:00, and 4 hours of cooling Wednesday 5:00, when nobody is there to take the
+     * roast out. The last time somebody is there is Tuesday 22:00: in the oven Tuesday 18:30 to
+     * 22:00, cold at 2:00, 31 hours of chill. The other run must be out by 18:15: 14:45. Two runs
+     * of 3.5 hours are 7 oven hours.
      *
-     * <p>Relish: tablespoons of 14.8 ml, 2,664 ml, are one crock. It stands 96 hours: mixed by Sunday 10:30, from 9:30.
+     * <p>Relish: tablespoons of 14.8 ml, 2,664 ml, are one crock. It stands 96 hours: mixed by
+     * Sunday 10:30, from 9:30.
      *
      * <p>Jus: 180,000 ml are 1.59 boils of 30 gallons: two, one after the other or beside it, with
      * 12 lb of mix. They need no resource, so both start Thursday 8:30.
      */
     @Test
     void piecesOvenHoursAndLatestStartsComeOutRight() {
-        OpenDay thursday =
-                new OpenDay(LocalDate.of(2026, 6, 11), at("2026-06-11T10:30", ZONE));
+        OpenDay thursday = new OpenDay(LocalDate.of(2026, 6, 11), at("2026-06-11T10:30", ZONE));
         List<DemandFor> demand =
                 List.of(sure("sliced", 21_600), sure("relish", 2_664), sure("jus", 180_000));
         PlanAsk ask =

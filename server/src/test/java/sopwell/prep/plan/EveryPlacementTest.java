@@ -75,11 +75,7 @@ class EveryPlacementTest {
         String end = "2026-06-11T08:00";
         PlanAsk ask =
                 BackwardTest.ask(
-                        kitchen.book(),
-                        end,
-                        end,
-                        ZONE,
-                        BackwardTest.lots("made", one.loads()));
+                        kitchen.book(), end, end, ZONE, BackwardTest.lots("made", one.loads()));
         List<PlanAsk.OpenDay> days =
                 ask.days().stream()
                         .map(
@@ -93,14 +89,7 @@ class EveryPlacementTest {
                                                                                 * TICK))))
                         .toList();
         return new PlanAsk(
-                ask.book(),
-                ZONE,
-                ask.now(),
-                days,
-                ask.demand(),
-                List.of(),
-                List.of(),
-                ask.terms());
+                ask.book(), ZONE, ask.now(), days, ask.demand(), List.of(), List.of(), ask.terms());
     }
 
     /** Tries every tick for every step of every load from this one on. */

@@ -29,8 +29,7 @@ final class Kitchen {
 
     Kitchen open(String from, String to, DayOfWeek... days) {
         for (DayOfWeek day : days) {
-            hours.put(
-                    day, new KitchenHours.Span(LocalTime.parse(from), LocalTime.parse(to)));
+            hours.put(day, new KitchenHours.Span(LocalTime.parse(from), LocalTime.parse(to)));
         }
         return this;
     }

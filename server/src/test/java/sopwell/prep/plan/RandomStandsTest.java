@@ -97,10 +97,8 @@ class RandomStandsTest {
         Instant now = first.atTime(7, 3).atZone(zone).toInstant();
         Instant from = now.plus(Duration.ofMinutes(dice.nextInt(2_000)));
         List<Busy> busy = List.of(new Busy("oven", 1, from, from.plus(Duration.ofHours(3))));
-        Terms terms =
-                new Terms(Map.of(), Map.of(), dice.nextInt(1, 4), 360, LocalTime.of(9, 0));
-        return new PlanAsk(
-                kitchen.book(), zone, now, days, demand, List.of(), busy, terms);
+        Terms terms = new Terms(Map.of(), Map.of(), dice.nextInt(1, 4), 360, LocalTime.of(9, 0));
+        return new PlanAsk(kitchen.book(), zone, now, days, demand, List.of(), busy, terms);
     }
 
     private static Routing routing(SplittableRandom dice) {

@@ -51,7 +51,14 @@ public final class Pass {
         switch (event.kind()) {
             case DAY_OPENED -> begin(((OrderEvent.DayOpened) event).date());
             case CHANGED -> standings.remove(((OrderEvent.OrderChanged) event).order());
-            case DAY_CLOSED, PLACED, TOLD, DISCOUNTED, VOIDED, HANDED, BROUGHT_BACK -> {}
+            case DAY_CLOSED,
+                    DAY_REOPENED,
+                    PLACED,
+                    TOLD,
+                    DISCOUNTED,
+                    VOIDED,
+                    HANDED,
+                    BROUGHT_BACK -> {}
         }
     }
 

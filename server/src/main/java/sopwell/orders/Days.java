@@ -23,6 +23,19 @@ final class Days {
                 goesOn ? orders.nextOrdinal() : 1);
     }
 
+    /** The newest day goes on where it stopped, until its own cut hour. */
+    static List<OrderEvent> reopening(Orders orders, StandSettings settings, String reason) {
+        LocalDate date = orders.date().orElseThrow();
+        return List.of(
+                new OrderEvent.DayOpened(
+                        date,
+                        settings.zone().getId(),
+                        orders.cutAtMs(),
+                        orders.nextNumber(),
+                        orders.nextOrdinal()),
+                new OrderEvent.DayReopened(date, reason));
+    }
+
     static OrderEvent.DayClosed closing(Orders orders, boolean byCut) {
         List<String> leftOpen = orders.open().stream().map(Order::id).toList();
         return new OrderEvent.DayClosed(orders.date().orElseThrow(), byCut, leftOpen);

@@ -1,5 +1,6 @@
 package sopwell.orders;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sopwell.money.Discount;
@@ -11,6 +12,7 @@ public sealed interface OrderCommand {
         OPEN_DAY,
         CLOSE_DAY,
         CUT_DAY,
+        REOPEN_DAY,
         PLACE,
         CHANGE,
         DISCOUNT,
@@ -43,6 +45,19 @@ public sealed interface OrderCommand {
         @Override
         public Kind kind() {
             return Kind.CUT_DAY;
+        }
+    }
+
+    /**
+     * Has the newest day go on after it was closed too early; refused once its cut hour has passed.
+     *
+     * @param date the day that is meant, if it was said
+     * @param reason why, in a few words; never empty
+     */
+    record ReopenDay(Optional<LocalDate> date, String reason) implements OrderCommand {
+        @Override
+        public Kind kind() {
+            return Kind.REOPEN_DAY;
         }
     }
 

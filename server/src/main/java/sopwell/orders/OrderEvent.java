@@ -13,6 +13,7 @@ public sealed interface OrderEvent extends Event {
     enum Kind {
         DAY_OPENED,
         DAY_CLOSED,
+        DAY_REOPENED,
         PLACED,
         TOLD,
         CHANGED,
@@ -61,6 +62,18 @@ public sealed interface OrderEvent extends Event {
         @Override
         public Kind kind() {
             return Kind.DAY_CLOSED;
+        }
+    }
+
+    /**
+     * Somebody had a closed day go on; its opening stands in the log just before.
+     *
+     * @param reason why
+     */
+    record DayReopened(LocalDate date, String reason) implements OrderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.DAY_REOPENED;
         }
     }
 

@@ -2,6 +2,7 @@ package sopwell.orders;
 
 import java.time.DayOfWeek;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,6 +32,7 @@ public final class OrderRules {
                     Days.isPastCut(orders, with.nowMs())
                             ? Decision.accepted(Days.closing(orders, true))
                             : Decision.accepted();
+            case REOPEN_DAY -> reopenDay(orders, (OrderCommand.ReopenDay) command, with);
             case PLACE -> place(orders, (OrderCommand.Place) command, with);
             case CHANGE -> change(orders, (OrderCommand.Change) command, with);
             case DISCOUNT -> discount(orders, (OrderCommand.SetDiscount) command, with);
@@ -50,6 +52,29 @@ public final class OrderRules {
             return Decision.refused(Reason.ORDERS_OPEN, String.join(", ", numbers));
         }
         return Decision.accepted(Days.closing(orders, false));
+    }
+
+    private static Decision reopenDay(
+            Orders orders, OrderCommand.ReopenDay command, Deciding with) {
+        Optional<Refusal> fault = Texts.reason(command.reason());
+        if (fault.isPresent()) {
+            return new Decision(List.of(), fault);
+        }
+        if (orders.isDayOpen()) {
+            return Decision.refused(Reason.DAY_OPEN, orders.date().orElseThrow());
+        }
+        LocalDate date = command.date().or(orders::date).orElse(LocalDate.EPOCH);
+        if (orders.date().filter(date::equals).isEmpty()) {
+            return Decision.refused(Reason.NOT_NEWEST_DAY, date);
+        }
+        if (with.nowMs() >= orders.cutAtMs()) {
+            return Decision.refused(Reason.DAY_CUT, date);
+        }
+        if (command.reason().isBlank()) {
+            return Decision.refused(Reason.REASON_MISSING);
+        }
+        List<OrderEvent> events = Days.reopening(orders, with.settings(), command.reason());
+        return Decision.accepted(events.get(0), events.get(1));
     }
 
     private static Decision place(Orders orders, OrderCommand.Place place, Deciding with) {

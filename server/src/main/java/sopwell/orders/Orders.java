@@ -2,12 +2,14 @@ package sopwell.orders;
 
 import java.time.LocalDate;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -25,7 +27,9 @@ public final class Orders {
     private final TreeMap<String, Order> open = new TreeMap<>(BY_AGE);
     private final Deque<String> lastHanded = new ArrayDeque<>();
     private final Map<String, Deque<Order>> earlier = new HashMap<>();
+    private final List<Reopening> reopenings = new ArrayList<>();
     private LocalDate date;
+    private long closedAtMs;
     private boolean dayOpen;
     private long cutAtMs;
     private int nextNumber = 1;
@@ -35,7 +39,9 @@ public final class Orders {
     public void apply(OrderEvent event, long atMs) {
         switch (event.kind()) {
             case DAY_OPENED -> openDay((OrderEvent.DayOpened) event);
-            case DAY_CLOSED -> closeDay();
+            case DAY_CLOSED -> closeDay(atMs);
+            case DAY_REOPENED ->
+                    reopenings.add(new Reopening(atMs, ((OrderEvent.DayReopened) event).reason()));
             case PLACED -> place((OrderEvent.OrderPlaced) event, atMs);
             case TOLD -> {
                 OrderEvent.OrderTold told = (OrderEvent.OrderTold) event;
@@ -81,6 +87,24 @@ public final class Orders {
     public long cutAtMs() {
         return cutAtMs;
     }
+
+    /** When the day was closed, milliseconds since 1970-01-01 UTC; 0 while it is open. */
+    public long closedAtMs() {
+        return closedAtMs;
+    }
+
+    /** How often the newest day went on after it was closed, and why; oldest first. */
+    public List<Reopening> reopenings() {
+        return List.copyOf(reopenings);
+    }
+
+    /**
+     * The newest day went on.
+     *
+     * @param atMs when, milliseconds since 1970-01-01 UTC
+     * @param reason why
+     */
+    public record Reopening(long atMs, String reason) {}
 
     /** Every order of the newest day in the order in which they were placed. */
     public Collection<Order> all() {
@@ -156,19 +180,22 @@ public final class Orders {
         if (!opened.date().equals(date)) {
             orders.clear();
             earlier.clear();
+            reopenings.clear();
         }
         openByNumber.clear();
         open.clear();
         date = opened.date();
         dayOpen = true;
+        closedAtMs = 0;
         cutAtMs = opened.cutAtMs();
         nextNumber = opened.firstNumber();
         nextOrdinal = opened.firstOrdinal();
     }
 
-    private void closeDay() {
+    private void closeDay(long atMs) {
         Check.that(dayOpen, "only an open day closes");
         dayOpen = false;
+        closedAtMs = atMs;
         lastHanded.clear();
         openByNumber.clear();
         open.clear();

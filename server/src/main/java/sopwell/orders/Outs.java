@@ -51,7 +51,7 @@ public final class Outs {
                     shortages.replaceAll(
                             (out, shortage) ->
                                     shortage.less(ordered(out, after) - ordered(out, before)));
-            case TOLD, DISCOUNTED, HANDED, BROUGHT_BACK -> {}
+            case DAY_REOPENED, TOLD, DISCOUNTED, HANDED, BROUGHT_BACK -> {}
         }
     }
 

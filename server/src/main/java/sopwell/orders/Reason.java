@@ -8,6 +8,12 @@ public enum Reason {
     DAY_CLOSED,
     /** No day is open, so there is none to close. */
     NO_DAY_OPEN,
+    /** A day is open, so there is none to reopen; args: its date. */
+    DAY_OPEN,
+    /** Only the newest day can be reopened; args: the date asked. */
+    NOT_NEWEST_DAY,
+    /** The day's cut hour has passed, so it stays closed; args: its date. */
+    DAY_CUT,
     /** Orders are still open; args: their numbers. */
     ORDERS_OPEN,
     /** There is no such part today. */

@@ -122,6 +122,7 @@ final class EventCodec {
         return switch (name) {
             case DAY_OPENED -> OrderBodies.read(body, OrderEvent.Kind.DAY_OPENED);
             case DAY_CLOSED -> OrderBodies.read(body, OrderEvent.Kind.DAY_CLOSED);
+            case DAY_REOPENED -> OrderBodies.read(body, OrderEvent.Kind.DAY_REOPENED);
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
             case RECIPES_ADOPTED -> RecipeBodies.read(body);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);

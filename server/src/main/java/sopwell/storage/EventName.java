@@ -28,6 +28,7 @@ import sopwell.till.TillEvent;
 enum EventName {
     DAY_OPENED("day-opened", 1, OrderEvent.DayOpened.class),
     DAY_CLOSED("day-closed", 1, OrderEvent.DayClosed.class),
+    DAY_REOPENED("day-reopened", 1, OrderEvent.DayReopened.class),
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
     RECIPES_ADOPTED("recipes-adopted", 1, RecipeEvent.RecipesAdopted.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),

@@ -30,6 +30,11 @@ final class OrderBodies {
                 body.flag("byCut", closed.byCut());
                 body.texts("leftOpen", closed.leftOpen());
             }
+            case DAY_REOPENED -> {
+                OrderEvent.DayReopened again = (OrderEvent.DayReopened) event;
+                body.text("date", again.date().toString());
+                body.text("reason", again.reason());
+            }
             case PLACED -> placed(body, (OrderEvent.OrderPlaced) event);
             case TOLD -> {
                 OrderEvent.OrderTold told = (OrderEvent.OrderTold) event;
@@ -64,6 +69,9 @@ final class OrderBodies {
                             LocalDate.parse(body.text("date")),
                             body.flag("byCut"),
                             body.texts("leftOpen"));
+            case DAY_REOPENED ->
+                    new OrderEvent.DayReopened(
+                            LocalDate.parse(body.text("date")), body.text("reason"));
             case PLACED -> placed(body);
             case TOLD ->
                     new OrderEvent.OrderTold(

@@ -2,6 +2,7 @@ package sopwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -50,6 +51,15 @@ public final class Fields {
             throw wrong(field, "json.text");
         }
         return node.get().textValue();
+    }
+
+    /** A date that must be there, written as year-month-day. */
+    public LocalDate date(String field) throws BadJson {
+        try {
+            return LocalDate.parse(text(field));
+        } catch (DateTimeParseException notOne) {
+            throw wrong(field, "json.date");
+        }
     }
 
     /** A text that must be there. */

@@ -38,6 +38,7 @@ final class Sentences {
             case TOLD_PRICE, MORE_THAN_DUE, TENDERED_SHORT -> twoAmounts(key, args);
             case MORE_THAN_PAID -> moreThanPaid(key, args);
             case UNKNOWN_ORDER, DAY_CLOSED, NO_DAY_OPEN, ORDERS_OPEN -> plain(key, args);
+            case DAY_OPEN, NOT_NEWEST_DAY, DAY_CUT -> plain(key, args);
             case UNKNOWN_PAPER, UNKNOWN_PART, UNKNOWN_STATION, HANDS_RANGE -> plain(key, args);
             case TOLD_TIME, STALE_VERSION, LEFT_RANGE, MINUTES_RANGE -> plain(key, args);
             case TOO_MANY_OUT, NO_LINES, TOO_MANY_LINES, QUANTITY -> plain(key, args);

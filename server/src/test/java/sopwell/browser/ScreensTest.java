@@ -32,6 +32,7 @@ class ScreensTest {
                     "/prep/counts",
                     "/prep/stock",
                     "/till",
+                    "/close",
                     "/screens",
                     "/recipes",
                     "/till/today",

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.Script;
 import sopwell.orders.OrderEvent.DayClosed;
@@ -16,6 +17,8 @@ import sopwell.orders.OrderEvent.DayOpened;
 
 /** When business days begin and end, and what that does to numbers. */
 class DaysTest {
+    private static final LocalDate FIRST = LocalDate.of(2026, 1, 14);
+
     private final Script script = new Script();
 
     @Test
@@ -93,6 +96,63 @@ class DaysTest {
         assertEquals(2, second.number());
         assertEquals("20260114-0002", second.id());
         assertEquals(2, script.stand().orders().all().size());
+    }
+
+    private void closed() {
+        Order first = script.place("beef");
+        script.allUp(first);
+        script.must(new OrderCommand.Hand(first.id()));
+        script.must(new OrderCommand.CloseDay());
+    }
+
+    @Test
+    void aReopenedDayGoesOnWhereItStoppedAndSaysWhy() {
+        closed();
+        long cutAtMs = script.stand().orders().cutAtMs();
+        assertTrue(script.stand().orders().reopenings().isEmpty());
+        script.later(600).must(new OrderCommand.ReopenDay(Optional.of(FIRST), "a party came late"));
+        assertTrue(script.stand().orders().isDayOpen());
+        assertEquals(cutAtMs, script.stand().orders().cutAtMs(), "the day's own cut hour holds");
+        assertEquals(
+                List.of(new Orders.Reopening(script.nowMs(), "a party came late")),
+                script.stand().orders().reopenings());
+        Order second = script.place("fries");
+        assertEquals("20260114-0002", second.id());
+        script.allUp(second);
+        script.must(new OrderCommand.Hand(second.id()));
+        script.must(new OrderCommand.CloseDay());
+        assertEquals(2, script.stand().orders().all().size(), "one day, counted once");
+    }
+
+    @Test
+    void aDayReopenedAfterMidnightKeepsItsDate() {
+        closed();
+        script.at("2026-01-15T01:00")
+                .must(new OrderCommand.ReopenDay(Optional.of(FIRST), "counted wrongly"));
+        assertEquals(FIRST, script.stand().orders().date().orElseThrow());
+        assertEquals("20260114-0002", script.place("beef").id());
+    }
+
+    @Test
+    void onlyTheNewestDayIsReopenedAndOnlyWhileItLasts() {
+        assertEquals(Reason.NOT_NEWEST_DAY, reopening(FIRST, "why not"), "nothing was ever closed");
+        closed();
+        assertEquals(Reason.NOT_NEWEST_DAY, reopening(FIRST.minusDays(1), "why not"));
+        script.must(new OrderCommand.ReopenDay(Optional.empty(), "whichever is newest"));
+        assertEquals(FIRST, script.stand().orders().date().orElseThrow());
+        script.must(new OrderCommand.CloseDay());
+        assertEquals(Reason.REASON_MISSING, reopening(FIRST, " "));
+        script.at("2026-01-15T03:59");
+        script.must(new OrderCommand.ReopenDay(Optional.of(FIRST), "just in time"));
+        script.must(new OrderCommand.CloseDay());
+        script.at("2026-01-15T04:00");
+        assertEquals(Reason.DAY_CUT, reopening(FIRST, "too late"));
+        script.place("beef");
+        assertEquals(Reason.DAY_OPEN, reopening(FIRST, "a new day has begun"));
+    }
+
+    private Reason reopening(LocalDate date, String reason) {
+        return reason(script.decide(new OrderCommand.ReopenDay(Optional.of(date), reason)));
     }
 
     @Test

@@ -1,7 +1,9 @@
 package sopwell.sim;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sopwell.desk.Script;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Item;
@@ -136,6 +138,14 @@ final class Counter {
 
     StandCommand closeDay() {
         return new StandCommand.ForOrders(new OrderCommand.CloseDay());
+    }
+
+    StandCommand reopenDay() {
+        LocalDate date = world.shown().orders().date().orElse(LocalDate.EPOCH);
+        String reason = world.oneIn(4) ? "" : "a party came late";
+        return new StandCommand.ForOrders(
+                new OrderCommand.ReopenDay(
+                        Optional.of(world.oneIn(5) ? date.minusDays(1) : date), reason));
     }
 
     StandCommand cutDay() {

@@ -62,6 +62,7 @@ final class Deeds {
         often(1, counter::adoptRecipes);
         often(1, counter::openDay);
         often(1, counter::closeDay);
+        often(1, counter::reopenDay);
         often(1, counter::cutDay);
     }
 

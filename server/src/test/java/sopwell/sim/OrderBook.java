@@ -81,6 +81,7 @@ final class OrderBook {
         switch (event.kind()) {
             case DAY_OPENED -> begin((OrderEvent.DayOpened) event);
             case DAY_CLOSED -> close((OrderEvent.DayClosed) event);
+            case DAY_REOPENED -> reopened((OrderEvent.DayReopened) event);
             case PLACED -> place((OrderEvent.OrderPlaced) event);
             case CHANGED -> change((OrderEvent.OrderChanged) event);
             case TOLD -> about(event).told = true;
@@ -122,6 +123,14 @@ final class OrderBook {
         complaints.same(left, closed.leftOpen(), Invariant.ORDERS, "what the day leaves open", "");
         orders.values().forEach(order -> order.current = false);
         open = false;
+    }
+
+    private void reopened(OrderEvent.DayReopened again) {
+        complaints.that(
+                open && again.date().equals(date) && !again.reason().isBlank(),
+                Invariant.ORDERS,
+                "reopens what is not open now, or says no reason:",
+                again);
     }
 
     private void place(OrderEvent.OrderPlaced placed) {

@@ -67,7 +67,7 @@ final class PartBook {
                                 Invariant.WHOLE,
                                 "handed with a part missing:",
                                 orders.about(event).id);
-                case DAY_CLOSED, TOLD, DISCOUNTED, BROUGHT_BACK -> {}
+                case DAY_CLOSED, DAY_REOPENED, TOLD, DISCOUNTED, BROUGHT_BACK -> {}
             }
         }
     }

@@ -164,8 +164,9 @@ final class Samples {
         KitchenEvent remade =
                 new KitchenEvent.PartRemade(part, 1, RemakeReason.DROPPED, "by the door", true);
         RecipeEvent recipes = new RecipeEvent.RecipesAdopted(smallBook());
+        OrderEvent again = new OrderEvent.DayReopened(date, "a party came late");
         return Stream.of(
-                        List.of(remade, recipes),
+                        List.of(remade, recipes, again),
                         oneOfEach(date, placed, part, query),
                         StockSamples.oneOfEach())
                 .flatMap(List::stream)

@@ -51,6 +51,7 @@ public final class ApiRoutes {
                     post("/api/queries/{query}/answers", h -> h.calls().write(h.queries()::answer)),
                     post("/api/days/opened", h -> h.calls().write(h.orders()::openDay)),
                     post("/api/days/closed", h -> h.calls().write(h.orders()::closeDay)),
+                    post("/api/days/reopened", h -> h.calls().write(h.orders()::reopenDay)),
                     get("/api/days/{date}/mix", h -> h.calls().read(h.days()::mix)),
                     get("/api/days/{date}/waits", h -> h.calls().read(h.days()::waits)),
                     get("/api/days/{date}/till", h -> h.calls().read(h.till()::report)),

@@ -19,6 +19,7 @@ import sopwell.mix.Mix;
 import sopwell.mix.MixTable;
 import sopwell.orders.OrderEvent.DayClosed;
 import sopwell.orders.OrderEvent.DayOpened;
+import sopwell.orders.OrderEvent.DayReopened;
 import sopwell.web.DayFigures;
 import sopwell.web.Languages;
 import sopwell.web.Problem;
@@ -46,6 +47,8 @@ final class DayApi {
                             json.writeStringField("opened", opened.date().toString());
                         } else if (recorded.event() instanceof DayClosed closed) {
                             json.writeStringField("closed", closed.date().toString());
+                        } else if (recorded.event() instanceof DayReopened again) {
+                            json.writeStringField("reopened", again.date().toString());
                         }
                     }
                     if (!events.isEmpty()) {

@@ -3,6 +3,7 @@ package sopwell.web.api;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.undertow.server.HttpServerExchange;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -126,6 +127,15 @@ final class OrderApi {
     CompletableFuture<Reply> closeDay(Ask ask) throws BadJson {
         ask.fields().nothingElse();
         return day(ask, new OrderCommand.CloseDay());
+    }
+
+    CompletableFuture<Reply> reopenDay(Ask ask) throws BadJson {
+        Fields fields = ask.fields();
+        String reason = fields.text("reason", "").strip();
+        Optional<LocalDate> date =
+                fields.has("date") ? Optional.of(fields.date("date")) : Optional.empty();
+        fields.nothingElse();
+        return day(ask, new OrderCommand.ReopenDay(date, reason));
     }
 
     CompletableFuture<Reply> get(HttpServerExchange exchange, T text) {

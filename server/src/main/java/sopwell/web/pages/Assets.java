@@ -55,6 +55,7 @@ public final class Assets {
                     "css/recipes.css",
                     "css/charts.css",
                     "css/waits.css",
+                    "css/close.css",
                     "js/server-clock.js",
                     "js/send.js",
                     "js/frames.js",

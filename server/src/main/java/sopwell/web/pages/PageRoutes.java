@@ -34,6 +34,7 @@ public final class PageRoutes {
         new RemakeRoutes(context, handling).add(routes);
         new PayRoutes(context, handling).add(routes);
         new TillRoutes(context, handling).add(routes);
+        new CloseRoutes(context, handling).add(routes);
         new OutRoutes(context, handling).add(routes);
         new ShelfRoutes(context, handling).add(routes);
         new BatchRoutes(context, handling).add(routes);

@@ -19,6 +19,10 @@ final class Prepared {
         if (path.equals("/api/days/closed")) {
             closeAll();
         }
+        if (path.equals("/api/days/reopened")) {
+            closeAll();
+            done("/api/days/closed", "");
+        }
         if (path.startsWith("/api/till/")) {
             till(path);
         }

@@ -187,12 +187,10 @@ function bars(chart, width, height) {
   const names = chart.labels.map((label) => label.text);
   const marginLeft = Math.min(widest(names) + 18, width * 0.42);
   const marginRight = widest(main.points.map((point) => point.text)) + 16;
-  return plot({ width, height, marginLeft, marginRight, marginTop: 4, marginBottom: 26,
-    x: { domain: [0, top(chart, false).high] },
+  return plot({ width, height, marginLeft, marginRight, marginTop: 4, marginBottom: 4,
+    x: { axis: null, domain: [0, top(chart, false).high] },
     y: { type: 'band', domain: chart.labels.map((label) => label.at), paddingInner: 0.3 },
     marks: [
-      Plot.axisX({ ticks: 3, tickSize: 0, label: null, fill: SOFT,
-        tickFormat: (value) => `${counted.format(value)} ${chart.unit}` }),
       Plot.axisY({ tickSize: 0, label: null, fill: INK, tickFormat: (at) => labelled(chart, at) }),
       Plot.barX(main.points, { y: 'at', x: 'value', fill: MAIN }),
       ...chart.of('compared').map((series) => Plot.tickX(series.points, { y: 'at', x: 'value',

@@ -9,6 +9,7 @@ import sopwell.desk.StandCommand;
 final class Deeds {
     private static final int RUSH_OF_TEN = 4;
 
+    private final Counter counter;
     private final World world;
     private final List<Supplier<StandCommand>> usual = new ArrayList<>();
     private final Guests guests;
@@ -17,8 +18,8 @@ final class Deeds {
         this.world = world;
         this.guests = new Guests(world);
         Hands hands = new Hands(world);
-        Counter counter = new Counter(world);
         Cooks cooks = new Cooks(world);
+        counter = new Counter(world);
         often(14, guests::place);
         often(2, guests::mistype);
         often(2, guests::told);
@@ -68,6 +69,9 @@ final class Deeds {
 
     /** What is done next, or null when there is nobody to do it to. */
     StandCommand next(boolean rush) {
+        if (world.shown().orders().closedAtMs() > 0 && world.oneIn(2)) {
+            return counter.reopenDay();
+        }
         boolean order = rush && world.random.nextInt(10) < RUSH_OF_TEN;
         return order ? guests.place() : world.any(usual).get();
     }

@@ -170,7 +170,7 @@ public record Chart(
     public int height() {
         return switch (kind) {
             case COLUMNS, LINES, STACK -> HEIGHT;
-            case BARS -> rows.size() * BAR + BELOW;
+            case BARS -> rows.size() * BAR;
             case HEAT -> rows.size() * CELL + BELOW;
         };
     }

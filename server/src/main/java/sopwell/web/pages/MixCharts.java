@@ -56,6 +56,7 @@ final class MixCharts {
             List<DayTally> run) {
         List<DayTally> four =
                 against.map(a -> before.stream().filter(d -> in(a.lastFour(), d)).toList())
+                        .filter(days -> days.size() > 1)
                         .orElse(List.of());
         List<Chart> charts = new ArrayList<>();
         charts.add(curve(DayCurve.of(mix.period(), day, four), mix.period().from(), four.size()));

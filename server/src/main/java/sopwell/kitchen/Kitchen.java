@@ -87,7 +87,7 @@ public final class Kitchen {
                 Order handed = order.orElseThrow();
                 pace.handed(handed, wholeAtMs(handed.id()));
             }
-            case DISCOUNTED, BROUGHT_BACK -> {}
+            case DAY_REOPENED, DISCOUNTED, BROUGHT_BACK -> {}
         }
         order.ifPresent(about -> pace.worked(menu(about.menuRevision()), atMs));
     }

@@ -72,6 +72,11 @@ final class Deeds {
         if (world.shown().orders().closedAtMs() > 0 && world.oneIn(2)) {
             return counter.reopenDay();
         }
+        if (world.shown().orders().isDayOpen()
+                && world.shown().orders().all().isEmpty()
+                && world.oneIn(3)) {
+            return counter.closeDay();
+        }
         boolean order = rush && world.random.nextInt(10) < RUSH_OF_TEN;
         return order ? guests.place() : world.any(usual).get();
     }

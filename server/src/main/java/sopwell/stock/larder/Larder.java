@@ -98,7 +98,7 @@ public final class Larder {
             case DAY_OPENED -> begin(((OrderEvent.DayOpened) event).date());
             case PLACED, CHANGED, VOIDED ->
                     ordered(event.about().orElseThrow(), took(after, usage), atMs);
-            case DAY_CLOSED, TOLD, DISCOUNTED, HANDED, BROUGHT_BACK -> {}
+            case DAY_CLOSED, DAY_REOPENED, TOLD, DISCOUNTED, HANDED, BROUGHT_BACK -> {}
         }
     }
 

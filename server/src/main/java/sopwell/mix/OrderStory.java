@@ -139,7 +139,7 @@ public record OrderStory(Order order, int waitedSeconds, List<Step> steps) {
                 }
                 case HANDED -> steps.add(Step.of(atMs, What.HANDED, 0, ""));
                 case BROUGHT_BACK -> steps.add(Step.of(atMs, What.BACK, 0, ""));
-                case DAY_OPENED, DAY_CLOSED, TOLD, DISCOUNTED, VOIDED -> {}
+                case DAY_OPENED, DAY_CLOSED, DAY_REOPENED, TOLD, DISCOUNTED, VOIDED -> {}
             }
         }
 

@@ -17,6 +17,7 @@ final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
         demo,
+        lunch,
         menu,
         nothing
     }
@@ -124,9 +125,9 @@ final class Config {
                 paramLabel = "WHAT",
                 defaultValue = "menu",
                 description =
-                        "Fills an empty folder: demo (a lunch under way), menu (the demo's menu"
-                                + " alone), nothing (menu.json and stand.json must be there):"
-                                + " ${DEFAULT-VALUE}.")
+                        "Fills an empty folder: demo (eight invented weeks, and a lunch under way),"
+                                + " lunch (the lunch alone), menu (the demo's menu alone), nothing"
+                                + " (menu.json and stand.json must be there): ${DEFAULT-VALUE}.")
         StartWith startWith;
     }
 }

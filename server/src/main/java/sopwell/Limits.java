@@ -88,6 +88,9 @@ public final class Limits {
     /** Commands that the desk takes into one transaction. */
     public static final int DESK_BATCH_COMMANDS_MAX = 512;
 
+    /** Events that are written in one transaction when whole days are made at once. */
+    public static final int BULK_BATCH_EVENTS = 4_096;
+
     /** Different selections that are remembered to be sold, so as not to look again. */
     public static final int SELECTIONS_REMEMBERED_MAX = 10_000;
 

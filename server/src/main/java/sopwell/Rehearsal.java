@@ -53,7 +53,7 @@ final class Rehearsal {
         asked.data = folder;
         asked.host = "127.0.0.1";
         asked.port = 0;
-        asked.startWith = Config.StartWith.demo;
+        asked.startWith = Config.StartWith.lunch;
         long fromNanos = clocks.nanos().getAsLong();
         try (RunningStand stand = RunningStand.start(asked, clocks)) {
             expect(stand.address() + PAGES.get(0), null, 200);

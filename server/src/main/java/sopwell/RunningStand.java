@@ -2,6 +2,7 @@ package sopwell;
 
 import jakarta.servlet.ServletException;
 import java.time.InstantSource;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.demo.DemoLunch;
+import sopwell.demo.History;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -82,8 +84,8 @@ final class RunningStand implements AutoCloseable {
         this.host = asked.host;
         this.log = folder.openLog(settings.stand());
         this.tallies = folder.openTallies(settings.stand());
-        if (asked.startWith == Config.StartWith.demo && log.lastSeq() == 0) {
-            DemoLunch.play(log, settings, menu, clock.millis());
+        if (log.lastSeq() == 0) {
+            invent(asked.startWith, settings, menu);
         }
         this.follower = new Follower(log, settings);
         this.desk = new Desk(log, settings, clock, follower::follow);
@@ -156,6 +158,21 @@ final class RunningStand implements AutoCloseable {
         log.close();
         folder.close();
         closed.countDown();
+    }
+
+    /** Fills an empty log with what was asked for, for the demo. */
+    private void invent(Config.StartWith with, StandSettings settings, Menu menu) {
+        long nowMs = clock.millis();
+        switch (with) {
+            case demo -> {
+                LocalDate last = DemoLunch.date(settings, nowMs).minusDays(1);
+                History.Days weeks = History.eightWeeks(settings, menu, last);
+                History.play(log, tallies, weeks, (days, orders) -> {});
+                DemoLunch.play(log, settings, menu, nowMs);
+            }
+            case lunch -> DemoLunch.play(log, settings, menu, nowMs);
+            case menu, nothing -> {}
+        }
     }
 
     private void listen(Config.Serve asked) throws StartRefused {

@@ -1,5 +1,7 @@
 package sopwell.demo;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -68,10 +70,17 @@ public final class DemoLunch {
         this.desk = new Desk(log, settings, clock, events -> {});
     }
 
+    /** The business day that the lunch is on, when it is now so late. */
+    public static LocalDate date(StandSettings settings, long endMs) {
+        return Instant.ofEpochMilli(endMs - MINUTES * 60_000L)
+                .atZone(settings.zone())
+                .toLocalDate();
+    }
+
     /**
      * Plays the lunch.
      *
-     * @param log an empty log
+     * @param log empty, or with days before the lunch's
      * @param endMs when it is now, milliseconds since 1970-01-01 UTC
      */
     public static void play(EventLog log, StandSettings settings, Menu menu, long endMs) {

@@ -56,7 +56,7 @@ class ScreensTest {
                         StandProcess.start(
                                 folder.resolve("stand"),
                                 StandProcess.quick(),
-                                List.of("--start-with", "demo"));
+                                List.of("--start-with", "lunch"));
                 Browser browser = Browser.start(folder)) {
             for (String lang : List.of("en", "es")) {
                 for (String path : Stream.concat(PATHS.stream(), DEEPER.stream()).toList()) {

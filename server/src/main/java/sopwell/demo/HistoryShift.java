@@ -111,8 +111,9 @@ final class HistoryShift {
         day.shortage()
                 .ifPresent(
                         shortage -> {
-                            long minutes = shortage.at().toSecondOfDay() - OPENS.toSecondOfDay();
-                            step(openMs + minutes * 1_000, () -> runOut(shortage));
+                            long seconds =
+                                    (long) shortage.at().toSecondOfDay() - OPENS.toSecondOfDay();
+                            step(openMs + seconds * 1_000, () -> runOut(shortage));
                         });
         while (!steps.isEmpty()) {
             Step next = steps.poll();

@@ -8,6 +8,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -130,7 +131,7 @@ class HistoryTest {
                 .collect(Collectors.toList());
     }
 
-    private static double dipped(TreeMap<LocalDate, DayTally> days, int from, int to) {
+    private static double dipped(Map<LocalDate, DayTally> days, int from, int to) {
         List<Sold> beef =
                 days.values().stream().toList().subList(from, to).stream()
                         .flatMap(day -> sandwiches(day).stream())

@@ -14,6 +14,7 @@ final class ItemLine {
     /** An item that sells less a day gets no level of its own. */
     private static final double LEAST_LEVEL = 2;
 
+    private static final int SCORED_TO = 3;
     private static final int ZEROS_MIN = 3;
     private static final double ZERO_PIECES = 8;
 
@@ -100,7 +101,7 @@ final class ItemLine {
                         new Bank(
                                 Bank.FEW_SPEEDS,
                                 Shares.AHEAD,
-                                Shares.AHEAD[Shares.AHEAD.length - 1],
+                                SCORED_TO,
                                 priors,
                                 new Member.Start(0, 0));
             }

@@ -40,6 +40,7 @@ class ScreensTest {
                     "/playback/today",
                     "/what-if/today",
                     "/waits/today");
+
     /** What is reached from one of them. */
     private static final List<String> DEEPER = List.of("/recipes/beef-sliced");
 

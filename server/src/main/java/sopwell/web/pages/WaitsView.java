@@ -14,6 +14,11 @@ public record WaitsView(T t, Waits waits) {
     private static final String UNKNOWN = "–";
     private static final int SECONDS_MINUTE = 60;
 
+    /** The pictures, those of which there is anything to draw. */
+    public List<Chart> charts() {
+        return WaitCharts.of(t, waits);
+    }
+
     /** What most waited no longer than, or a dash when nothing was measured. */
     public String median(WaitSummary summary) {
         return summary.measured() == 0 ? UNKNOWN : t.minutes(summary.medianSeconds());

@@ -96,6 +96,9 @@ class WaitPagesTest {
         String two = flat(stand.get("/waits?from=2026-11-27&to=2026-11-28").body());
         assertTrue(two.contains("Days with orders: 2"), two);
         assertTrue(two.contains("2 of 2 whole"), two);
+        assertTrue(two.contains("data-chart=\"stack\""), two);
+        assertTrue(two.contains("Most waiting for hands: Line, 30 % of the time"), two);
+        assertFalse(two.contains("data-chart=\"lines\""), "one half hour is no line: " + two);
         String friday = flat(stand.get("/waits?from=2026-11-27&to=2026-11-28&weekday=5").body());
         assertTrue(friday.contains("1 of 1 whole"), friday);
         String evening =
@@ -103,6 +106,12 @@ class WaitPagesTest {
                         stand.get("/waits?from=2026-11-27&to=2026-11-28&begin=20:00&end=00:00")
                                 .body());
         assertTrue(evening.contains("On none of these days"), evening);
+        stand.later(3_600);
+        order();
+        String day = flat(stand.get("/waits/today").body());
+        assertTrue(day.contains("data-chart=\"lines\""), day);
+        assertTrue(day.contains("nine of ten orders were whole within 3:00"), day);
+        assertTrue(day.contains("data-target=\"6\""), day);
         String noon = flat(stand.get("/waits/2026-11-27?begin=12:00&end=12:30").body());
         assertTrue(noon.contains("1 of 1 whole"), noon);
         assertTrue(

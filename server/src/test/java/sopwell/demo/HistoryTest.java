@@ -21,8 +21,12 @@ import sopwell.desk.Stand;
 import sopwell.log.Recorded;
 import sopwell.mix.DayTally;
 import sopwell.mix.DayTally.Sold;
-import sopwell.mix.DayWaits;
+import sopwell.mix.GuestWaits;
+import sopwell.mix.Names;
+import sopwell.mix.Period;
 import sopwell.mix.TallyShelf.Shelved;
+import sopwell.mix.WaitTally;
+import sopwell.mix.Waits;
 import sopwell.orders.OutEvent;
 import sopwell.storage.MemoryLog;
 
@@ -65,7 +69,14 @@ class HistoryTest {
         assertTrue(dipped(days, 0, 12) + 0.04 < dipped(days, 35, 47), "ever more dipped");
         assertEquals(2, outs(), "two sell-outs");
         Stand festivalDay = Replay.day(log, Script.SETTINGS, festival).orElseThrow();
-        DayWaits waits = DayWaits.of(festivalDay.orders(), festivalDay.kitchen(), 360);
+        WaitTally tally =
+                WaitTally.of(
+                        festival,
+                        festivalDay.orders(),
+                        festivalDay.kitchen(),
+                        Script.SETTINGS.zone());
+        Names names = new Names(List.of(festivalDay.menu()));
+        GuestWaits waits = Waits.of(Period.day(festival), List.of(tally), 360, names).guests();
         assertTrue(waits.toUp().medianSeconds() > 60 && waits.toUp().medianSeconds() < 600);
         assertTrue(festivalDay.orders().open().isEmpty() && !festivalDay.orders().isDayOpen());
     }

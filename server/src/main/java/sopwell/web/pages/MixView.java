@@ -26,6 +26,9 @@ public record MixView(
     /** From what share of a table's pieces on a cell is set heavy, in percent. */
     private static final int HEAVY_PERCENT = 15;
 
+    /** Shades of a cell's ground, without that of nothing. */
+    private static final int SHADES = 5;
+
     private static final Share UNKNOWN = new Share(0, 0);
 
     /** What a table shows. */
@@ -40,13 +43,26 @@ public record MixView(
         return pieces == 0 ? "·" : Integer.toString(pieces);
     }
 
-    /** How heavy a cell is set. */
+    /** How heavy a cell is set, and how dark its ground is. */
     public String weight(MixTable table, int row, int column) {
         int pieces = table.pieces().get(row).get(column);
         if (pieces == 0) {
-            return "zero";
+            return "heat zero";
         }
-        return pieces * 100 >= table.total() * HEAVY_PERCENT ? "heavy" : "";
+        int shade = (percentOfMost(table, row, column) * SHADES + 99) / 100;
+        boolean heavy = pieces * 100 >= table.total() * HEAVY_PERCENT;
+        return "heat h" + shade + (heavy ? " heavy" : "");
+    }
+
+    /** A cell's pieces against those of the fullest cell, in whole percent. */
+    public int percentOfMost(MixTable table, int row, int column) {
+        int most =
+                table.pieces().stream()
+                        .flatMap(List::stream)
+                        .mapToInt(Integer::intValue)
+                        .max()
+                        .orElse(1);
+        return table.pieces().get(row).get(column) * 100 / Math.max(1, most);
     }
 
     /** A share in whole percent, or a dash of nothing. */

@@ -3,6 +3,10 @@ package sopwell.web.pages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import java.util.List;
+import sopwell.kitchen.RemakeReason;
+import sopwell.kitchen.PartId;
+import sopwell.kitchen.KitchenCommand;
 
 import java.net.http.HttpResponse;
 import org.junit.jupiter.api.AfterEach;
@@ -146,5 +150,40 @@ class MixPagesTest {
 
     private static String flat(String html) {
         return html.replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatIsMadeAgainIsSaidAndNeverCountsAsSold() {
+        String order = stand.place("2 beef dipped hot", "");
+        PartId part = new PartId(order, 1, "line");
+        stand.ask(new StandCommand.ForKitchen(new KitchenCommand.Up(part)));
+        String before = flat(stand.get("/mix/today").body());
+        assertFalse(before.contains("Pieces made again, not counted"), before);
+        stand.ask(
+                new StandCommand.ForKitchen(
+                        new KitchenCommand.Remake(List.of(part), 1, RemakeReason.DROPPED, "")));
+        String after = flat(stand.get("/mix/today").body());
+        assertTrue(after.contains("Pieces made again, not counted here: 1"), after);
+        assertTrue(after.contains("<dt>pieces</dt><dd>2</dd>"), "sold as before: " + after);
+    }
+
+    @Test
+    void cellsAreShadedByHowFullTheyAreAndSaySoWithoutColour() {
+        stand.place("9 beef dipped hot, 3 beef dry hot", "");
+        String page = flat(stand.get("/mix/today").body());
+        assertTrue(page.contains("<td class=\"heat h5 heavy\">9<svg"), page);
+        assertTrue(page.contains("<td class=\"heat h2 heavy\">3<svg"), page);
+        assertTrue(page.contains("width=\"33%\"></rect>"), page);
+    }
+
+    @Test
+    void aStandOfThingsWithoutChoicesHasAPlainMix() {
+        stand.place("4 fries", "");
+        String page = flat(stand.get("/mix/today").body());
+        assertTrue(page.contains("Most sold: fries, 4 of 4 pieces (100 %)."), page);
+        assertTrue(page.contains("data-chart=\"columns\""), page);
+        assertFalse(page.contains("class=\"cross\""), "nothing to cross: " + page);
+        assertFalse(page.contains("data-chart=\"lines\""), "no share to follow: " + page);
+        assertFalse(page.contains("Small figures beside a share"), page);
     }
 }

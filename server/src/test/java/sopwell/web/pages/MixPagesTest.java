@@ -3,18 +3,18 @@ package sopwell.web.pages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import java.util.List;
-import sopwell.kitchen.RemakeReason;
-import sopwell.kitchen.PartId;
-import sopwell.kitchen.KitchenCommand;
 
 import java.net.http.HttpResponse;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sopwell.desk.StandCommand;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PartId;
+import sopwell.kitchen.RemakeReason;
 import sopwell.orders.OrderCommand;
 
 /** The mix of a day beside others, of several days, and of parts of them. */

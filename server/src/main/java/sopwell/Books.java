@@ -83,7 +83,7 @@ final class Books {
             StandSettings settings = StandFolder.settings(folder);
             try (SqliteLog log = folder.openLog(settings.stand());
                     TallyFile tallies = folder.openTallies(settings.stand())) {
-                work.on(log, new DayBook(log, settings, tallies));
+                work.on(log, new DayBook(log, settings, tallies.shelves()));
             }
         }
     }

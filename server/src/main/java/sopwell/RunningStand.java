@@ -95,7 +95,11 @@ final class RunningStand implements AutoCloseable {
         this.routes =
                 new StandRoutes(
                         new StandRoutes.Running(
-                                log, desk, follower, hub, new DayBook(log, settings, tallies)),
+                                log,
+                                desk,
+                                follower,
+                                hub,
+                                new DayBook(log, settings, tallies.shelves())),
                         settings,
                         clock);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
@@ -167,7 +171,7 @@ final class RunningStand implements AutoCloseable {
             case demo -> {
                 LocalDate last = DemoLunch.date(settings, nowMs).minusDays(1);
                 History.Days weeks = History.eightWeeks(settings, menu, last);
-                History.play(log, tallies, weeks, (days, orders) -> {});
+                History.play(log, tallies.shelves(), weeks, (days, orders) -> {});
                 DemoLunch.play(log, settings, menu, nowMs);
             }
             case lunch -> DemoLunch.play(log, settings, menu, nowMs);

@@ -14,10 +14,12 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.desk.DaysDesk;
 import sopwell.desk.Script;
+import sopwell.log.LogFault;
 import sopwell.storage.DataFolder;
 import sopwell.storage.SqliteLog;
 
@@ -33,9 +35,29 @@ class BooksTest {
         assertEquals("counted anew: 2 days\n", said(b -> b.rebuild()));
         assertTrue(
                 said(b -> b.check()).endsWith("what is kept of past days is what the log says\n"));
-        tamper("UPDATE tallies SET body = '[]' WHERE date = '2026-01-15'");
-        String wrong = refused(b -> b.check());
-        assertTrue(wrong.contains("2026-01-15") && !wrong.contains("2026-01-14"), wrong);
+        for (String change :
+                List.of(
+                        "body = ''",
+                        "body = body || 'x'",
+                        "body = substr(body, 1, length(body) - 1) || '\u00e9'",
+                        "last_seq = last_seq + 1")) {
+            for (String what : List.of("mix", "waits")) {
+                tamper(
+                        "UPDATE tallies SET "
+                                + change
+                                + " WHERE date = '2026-01-15' AND what = '"
+                                + what
+                                + "'");
+                String wrong = refused(b -> b.check());
+                assertTrue(wrong.contains("2026-01-15") && !wrong.contains("2026-01-14"), wrong);
+                said(b -> b.rebuild());
+            }
+        }
+        tamper("UPDATE tallies SET date = '2026-01-1' WHERE date = '2026-01-15' AND what = 'mix'");
+        assertTrue(
+                assertThrows(LogFault.class, () -> said(b -> b.check()))
+                        .getMessage()
+                        .contains("damaged"));
         said(b -> b.rebuild());
         assertTrue(said(b -> b.check()).contains("the log holds "));
     }

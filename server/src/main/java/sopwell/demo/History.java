@@ -7,14 +7,16 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import sopwell.desk.BulkDesk;
+import sopwell.desk.DayBook;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.AdoptMenu;
 import sopwell.log.Entry;
 import sopwell.log.EventLog;
 import sopwell.menu.Menu;
 import sopwell.mix.DayTally;
-import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
+import sopwell.mix.TallyShelves;
+import sopwell.mix.WaitTally;
 import sopwell.orders.StandSettings;
 
 /**
@@ -27,8 +29,9 @@ public final class History {
     private static final int DAYS_SHELVED_AT_ONCE = 30;
 
     private final EventLog log;
-    private final TallyShelf shelf;
-    private final List<Shelved> counted = new ArrayList<>();
+    private final TallyShelves shelves;
+    private final List<Shelved<DayTally>> mixes = new ArrayList<>();
+    private final List<Shelved<WaitTally>> waits = new ArrayList<>();
     private final ExecutorService writer =
             Executors.newSingleThreadExecutor(task -> new Thread(task, "history"));
     private CompletableFuture<Void> written = CompletableFuture.completedFuture(null);
@@ -61,19 +64,19 @@ public final class History {
         return new Days(settings, menu, HistoryCalendar.eightWeeks(last, DEMO_SEED), DEMO_SEED);
     }
 
-    private History(EventLog log, TallyShelf shelf) {
+    private History(EventLog log, TallyShelves shelves) {
         this.log = log;
-        this.shelf = shelf;
+        this.shelves = shelves;
     }
 
     /**
      * Plays days.
      *
      * @param log an empty log
-     * @param shelf is given the tallies of the days
+     * @param shelves are given the tallies of the days
      */
-    public static void play(EventLog log, TallyShelf shelf, Days days, Progress progress) {
-        History history = new History(log, shelf);
+    public static void play(EventLog log, TallyShelves shelves, Days days, Progress progress) {
+        History history = new History(log, shelves);
         try {
             history.run(new BulkDesk(log, days.settings(), history::write), days, progress);
         } finally {
@@ -106,26 +109,25 @@ public final class History {
         written.join();
         desk.verify();
         // The newest day may be opened again, and is not kept.
-        counted.remove(counted.size() - 1);
+        mixes.remove(mixes.size() - 1);
+        waits.remove(waits.size() - 1);
         shelve();
     }
 
     private void count(Stand stand) {
-        if (counted.size() == DAYS_SHELVED_AT_ONCE) {
+        if (mixes.size() == DAYS_SHELVED_AT_ONCE) {
             shelve();
         }
-        DayTally tally =
-                DayTally.of(
-                        stand.orders().date().orElseThrow(),
-                        stand.orders(),
-                        stand.settings().zone(),
-                        stand::menuOf);
-        counted.add(new Shelved(tally, stand.seq()));
+        LocalDate date = stand.orders().date().orElseThrow();
+        mixes.add(Shelved.of(date, stand.seq(), DayBook.mix(stand)));
+        waits.add(Shelved.of(date, stand.seq(), DayBook.waits(stand)));
     }
 
     private void shelve() {
-        shelf.put(List.copyOf(counted));
-        counted.clear();
+        shelves.mixes().put(List.copyOf(mixes));
+        shelves.waits().put(List.copyOf(waits));
+        mixes.clear();
+        waits.clear();
     }
 
     /** One batch at a time; a failure shows itself with the next. */

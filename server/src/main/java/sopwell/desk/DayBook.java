@@ -7,12 +7,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import sopwell.log.EventLog;
 import sopwell.mix.DayTally;
-import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
+import sopwell.mix.TallyShelves;
 import sopwell.mix.WaitTally;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.StandSettings;
@@ -24,68 +25,55 @@ import sopwell.orders.StandSettings;
 public final class DayBook {
     private final EventLog log;
     private final StandSettings settings;
-    private final TallyShelf shelf;
+    private final KeptDays<DayTally> mixes;
+    private final KeptDays<WaitTally> waits;
     private final TreeMap<LocalDate, Long> firsts = new TreeMap<>();
     private int known;
 
     /** A book over a log. */
-    public DayBook(EventLog log, StandSettings settings, TallyShelf shelf) {
+    public DayBook(EventLog log, StandSettings settings, TallyShelves shelves) {
         this.log = log;
         this.settings = settings;
-        this.shelf = shelf;
+        this.mixes = new KeptDays<>(shelves.mixes(), DayBook::mix);
+        this.waits = new KeptDays<>(shelves.waits(), DayBook::waits);
+    }
+
+    /** What sold on a stand's newest day, which must have been opened. */
+    public static DayTally mix(Stand stand) {
+        return DayTally.of(
+                stand.orders().date().orElseThrow(),
+                stand.orders(),
+                stand.settings().zone(),
+                stand::menuOf);
+    }
+
+    /** How long guests waited on a stand's newest day, which must have been opened. */
+    public static WaitTally waits(Stand stand) {
+        return WaitTally.of(
+                stand.orders().date().orElseThrow(),
+                stand.orders(),
+                stand.kitchen(),
+                stand.settings().zone());
     }
 
     /** The tallies of days that others have followed, oldest first; both dates included. */
     public List<DayTally> days(LocalDate from, LocalDate to) {
-        return tallies(ends(from, to));
+        return mixes.of(ends(from, to), this::stand);
     }
 
     /** The same of single dates; those without such a day are left out. */
     public List<DayTally> days(Collection<LocalDate> dates) {
-        if (dates.isEmpty()) {
-            return List.of();
-        }
-        NavigableMap<LocalDate, Long> ends = ends(Collections.min(dates), Collections.max(dates));
-        ends.keySet().retainAll(dates);
-        return tallies(ends);
+        return mixes.of(ends(dates), this::stand);
+    }
+
+    /** The waits of days that others have followed, oldest first; both dates included. */
+    public List<WaitTally> waits(LocalDate from, LocalDate to) {
+        return waits.of(ends(from, to), this::stand);
     }
 
     /** The waits of single days that others have followed, oldest first. */
     public List<WaitTally> waits(Collection<LocalDate> dates) {
-        if (dates.isEmpty()) {
-            return List.of();
-        }
-        NavigableMap<LocalDate, Long> ends = ends(Collections.min(dates), Collections.max(dates));
-        ends.keySet().retainAll(dates);
-        return ends.keySet().stream().map(this::waits).toList();
-    }
-
-    private WaitTally waits(LocalDate date) {
-        Stand stand = Replay.day(log, settings, date).orElseThrow();
-        return WaitTally.of(date, stand.orders(), stand.kitchen(), settings.zone());
-    }
-
-    private List<DayTally> tallies(NavigableMap<LocalDate, Long> ends) {
-        Map<LocalDate, DayTally> found = new TreeMap<>();
-        for (Shelved kept : shelf.of(ends.keySet())) {
-            LocalDate date = kept.tally().date();
-            if (ends.get(date) == kept.lastSeq()) {
-                found.put(date, kept.tally());
-            }
-        }
-        List<Shelved> fresh = new ArrayList<>();
-        ends.forEach(
-                (date, end) -> {
-                    if (!found.containsKey(date)) {
-                        DayTally tally = count(date);
-                        found.put(date, tally);
-                        fresh.add(new Shelved(tally, end));
-                    }
-                });
-        if (!fresh.isEmpty()) {
-            shelf.put(fresh);
-        }
-        return List.copyOf(found.values());
+        return waits.of(ends(dates), this::stand);
     }
 
     /**
@@ -95,27 +83,44 @@ public final class DayBook {
      * @return how many days there were
      */
     public int rebuild(BiConsumer<Integer, Integer> progress) {
-        shelf.clear();
+        mixes.clear();
+        waits.clear();
         NavigableMap<LocalDate, Long> ends = ends(LocalDate.MIN, LocalDate.MAX);
         int done = 0;
         for (Map.Entry<LocalDate, Long> day : ends.entrySet()) {
-            shelf.put(List.of(new Shelved(count(day.getKey()), day.getValue())));
+            Stand stand = stand(day.getKey());
+            mixes.keep(day.getKey(), day.getValue(), stand);
+            waits.keep(day.getKey(), day.getValue(), stand);
             done++;
             progress.accept(done, ends.size());
         }
         return done;
     }
 
-    /** The dates whose kept tally is not what the log says. */
+    /**
+     * The dates of which something is kept that is not what the log says.
+     *
+     * @throws sopwell.log.LogFault when what is kept can't be read at all
+     */
     public List<LocalDate> wrong() {
         NavigableMap<LocalDate, Long> ends = ends(LocalDate.MIN, LocalDate.MAX);
+        Map<LocalDate, Shelved<DayTally>> keptMixes = mixes.all();
+        Map<LocalDate, Shelved<WaitTally>> keptWaits = waits.all();
         List<LocalDate> wrong = new ArrayList<>();
-        for (Shelved kept : shelf.all()) {
-            LocalDate date = kept.tally().date();
+        for (LocalDate date : KeptDays.dates(List.of(keptMixes, keptWaits))) {
+            if (!ends.containsKey(date)) {
+                wrong.add(date);
+                continue;
+            }
+            long end = ends.get(date);
+            Stand stand = stand(date);
             boolean right =
-                    ends.containsKey(date)
-                            && ends.get(date) == kept.lastSeq()
-                            && count(date).equals(kept.tally());
+                    Optional.ofNullable(keptMixes.get(date))
+                                    .map(kept -> mixes.isRight(kept, end, stand))
+                                    .orElse(true)
+                            && Optional.ofNullable(keptWaits.get(date))
+                                    .map(kept -> waits.isRight(kept, end, stand))
+                                    .orElse(true);
             if (!right) {
                 wrong.add(date);
             }
@@ -123,9 +128,17 @@ public final class DayBook {
         return wrong;
     }
 
-    private DayTally count(LocalDate date) {
-        Stand stand = Replay.day(log, settings, date).orElseThrow();
-        return DayTally.of(date, stand.orders(), settings.zone(), stand::menuOf);
+    private Stand stand(LocalDate date) {
+        return Replay.day(log, settings, date).orElseThrow();
+    }
+
+    private NavigableMap<LocalDate, Long> ends(Collection<LocalDate> dates) {
+        if (dates.isEmpty()) {
+            return new TreeMap<>();
+        }
+        NavigableMap<LocalDate, Long> ends = ends(Collections.min(dates), Collections.max(dates));
+        ends.keySet().retainAll(dates);
+        return ends;
     }
 
     /** The last places of the days between two dates that another day has followed. */

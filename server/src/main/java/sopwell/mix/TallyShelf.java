@@ -3,27 +3,41 @@ package sopwell.mix;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Where the tallies of past days are kept, so that a year is not counted anew each time. Everything
- * on it can be made again from the log: losing it costs time and nothing else. Thread-safe.
+ * Where the tallies of one kind of past days are kept, so that a year is not counted anew each
+ * time. Everything on it can be made again from the log: losing it costs time and nothing else.
+ * Thread-safe.
+ *
+ * @param <T> what is kept of each day
  */
-public interface TallyShelf {
+public interface TallyShelf<T> {
     /**
      * A tally and what it was counted from.
      *
      * @param lastSeq the place of the last event that it counts
+     * @param tally empty when what is kept can't be read
      */
-    record Shelved(DayTally tally, long lastSeq) {}
+    record Shelved<T>(LocalDate date, long lastSeq, Optional<T> tally) {
+        /** A tally that was counted just now. */
+        public static <T> Shelved<T> of(LocalDate date, long lastSeq, T tally) {
+            return new Shelved<>(date, lastSeq, Optional.of(tally));
+        }
+    }
 
     /** What is kept of these dates, oldest first. */
-    List<Shelved> of(Collection<LocalDate> dates);
+    List<Shelved<T>> of(Collection<LocalDate> dates);
 
-    /** Everything that is kept, oldest first. */
-    List<Shelved> all();
+    /**
+     * Everything that is kept, oldest first.
+     *
+     * @throws sopwell.log.LogFault when the shelf itself is damaged
+     */
+    List<Shelved<T>> all();
 
     /** Keeps tallies, in place of older ones of the same dates. */
-    void put(List<Shelved> tallies);
+    void put(List<Shelved<T>> tallies);
 
     /** Keeps nothing any more. */
     void clear();

@@ -23,7 +23,7 @@ public record Tallies(
         Follower follower, DayBook book, StandSettings settings, Supplier<Names> names) {
     /** The tallies of the business days between two dates, both included, oldest first. */
     public CompletableFuture<List<DayTally>> between(LocalDate from, LocalDate to) {
-        return follower.ask(this::newest)
+        return follower.ask(Tallies::newest)
                 .thenApplyAsync(
                         newest -> {
                             List<DayTally> days = new ArrayList<>(book.days(from, to));
@@ -36,7 +36,7 @@ public record Tallies(
 
     /** The tallies of single dates, oldest first; dates without a business day are left out. */
     public CompletableFuture<List<DayTally>> of(List<LocalDate> dates) {
-        return follower.ask(this::newest)
+        return follower.ask(Tallies::newest)
                 .thenApplyAsync(
                         newest -> {
                             List<DayTally> days = new ArrayList<>(book.days(dates));
@@ -47,7 +47,7 @@ public record Tallies(
 
     /** The waits of single dates, oldest first; dates without a business day are left out. */
     public CompletableFuture<List<WaitTally>> waits(List<LocalDate> dates) {
-        return follower.ask(this::newestWaits)
+        return follower.ask(Tallies::newestWaits)
                 .thenApplyAsync(
                         newest -> {
                             List<WaitTally> days = new ArrayList<>(book.waits(dates));
@@ -56,15 +56,11 @@ public record Tallies(
                         });
     }
 
-    private Optional<WaitTally> newestWaits(Stand stand) {
-        return stand.orders()
-                .date()
-                .map(date -> WaitTally.of(date, stand.orders(), stand.kitchen(), settings.zone()));
+    private static Optional<WaitTally> newestWaits(Stand stand) {
+        return stand.orders().date().map(date -> DayBook.waits(stand));
     }
 
-    private Optional<DayTally> newest(Stand stand) {
-        return stand.orders()
-                .date()
-                .map(date -> DayTally.of(date, stand.orders(), settings.zone(), stand::menuOf));
+    private static Optional<DayTally> newest(Stand stand) {
+        return stand.orders().date().map(date -> DayBook.mix(stand));
     }
 }

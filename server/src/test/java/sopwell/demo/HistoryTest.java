@@ -25,6 +25,7 @@ import sopwell.mix.GuestWaits;
 import sopwell.mix.Names;
 import sopwell.mix.Period;
 import sopwell.mix.TallyShelf.Shelved;
+import sopwell.mix.TallyShelves;
 import sopwell.mix.WaitTally;
 import sopwell.mix.Waits;
 import sopwell.orders.OutEvent;
@@ -39,17 +40,17 @@ class HistoryTest {
             Set.of("beef", "combo", "sausage", "pepper-egg", "hot-dog", "jus-bread");
 
     private final MemoryLog log = new MemoryLog("millrace");
-    private final MemoryShelf shelf = new MemoryShelf();
+    private final TallyShelves shelves = MemoryShelf.shelves();
 
     @Test
     void theEightWeeksAreThoseOfALivelyStand() {
         History.play(
                 log,
-                shelf,
+                shelves,
                 History.eightWeeks(Script.SETTINGS, Script.demoMenu(), LAST),
                 (days, orders) -> {});
         TreeMap<LocalDate, DayTally> days = new TreeMap<>();
-        shelf.all().forEach(kept -> days.put(kept.tally().date(), kept.tally()));
+        shelves.mixes().all().forEach(kept -> days.put(kept.date(), kept.tally().orElseThrow()));
         assertEquals(47, days.size(), "six days a week, of which the newest may still grow");
         assertEquals(LAST.minusWeeks(8).plusDays(1), days.firstKey());
         assertEquals(LAST.minusDays(1), days.lastKey());
@@ -84,12 +85,14 @@ class HistoryTest {
     @Test
     void whatWasCountedAsItGrewIsWhatTheLogSaysAnew() {
         play(3);
-        DayBook book = new DayBook(log, Script.SETTINGS, shelf);
+        DayBook book = new DayBook(log, Script.SETTINGS, shelves);
         assertEquals(List.of(), book.wrong());
-        List<Shelved> grown = shelf.all();
-        assertEquals(9, grown.size());
+        List<Shelved<DayTally>> mixes = shelves.mixes().all();
+        List<Shelved<WaitTally>> waits = shelves.waits().all();
+        assertEquals(9, mixes.size());
         book.rebuild((done, all) -> {});
-        assertEquals(grown, shelf.all());
+        assertEquals(mixes, shelves.mixes().all());
+        assertEquals(waits, shelves.waits().all());
     }
 
     @Test
@@ -97,16 +100,16 @@ class HistoryTest {
         play(4);
         List<Recorded> once = events(log);
         MemoryLog again = new MemoryLog("millrace");
-        History.play(again, shelf, days(4), (days, orders) -> {});
+        History.play(again, shelves, days(4), (days, orders) -> {});
         assertTrue(once.equals(events(again)));
         MemoryLog other = new MemoryLog("millrace");
-        History.play(other, shelf, days(5), (days, orders) -> {});
+        History.play(other, shelves, days(5), (days, orders) -> {});
         assertFalse(once.equals(events(other)));
         assertTrue(once.size() > 1_000);
     }
 
     private void play(long seed) {
-        History.play(log, shelf, days(seed), (days, orders) -> {});
+        History.play(log, shelves, days(seed), (days, orders) -> {});
     }
 
     /** Twelve days of forty guests about the night when the clock is put forward. */

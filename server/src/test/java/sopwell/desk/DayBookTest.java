@@ -14,6 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 import sopwell.mix.DayTally;
 import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
+import sopwell.mix.TallyShelves;
+import sopwell.mix.WaitTally;
 import sopwell.storage.DataFolder;
 import sopwell.storage.MemoryLog;
 import sopwell.storage.TallyFile;
@@ -27,15 +29,20 @@ class DayBookTest {
 
     @Test
     void aRebuiltShelfEqualsTheOneThatGrew() {
-        MemoryShelf grown = new MemoryShelf();
+        TallyShelves grown = MemoryShelf.shelves();
         DayBook book = new DayBook(log, Script.SETTINGS, grown);
         play();
         List<DayTally> days = book.days(FIRST, FIRST.plusDays(DAYS));
         assertEquals(DAYS - 1, days.size(), "the newest day may still grow");
-        List<Shelved> before = grown.all();
+        List<WaitTally> waits = book.waits(FIRST, FIRST.plusDays(DAYS));
+        List<Shelved<DayTally>> before = grown.mixes().all();
+        List<Shelved<WaitTally>> waitsBefore = grown.waits().all();
+        assertEquals(DAYS - 1, waits.size());
+        assertEquals(2, waits.get(1).orders().size());
         List<String> progress = new ArrayList<>();
         assertEquals(3, book.rebuild((done, all) -> progress.add(done + "/" + all)));
-        assertEquals(before, grown.all());
+        assertEquals(before, grown.mixes().all());
+        assertEquals(waitsBefore, grown.waits().all());
         assertEquals(List.of("1/3", "2/3", "3/3"), progress);
         assertEquals(List.of(), book.wrong());
         LocalDate never = FIRST.minusDays(3);
@@ -48,15 +55,18 @@ class DayBookTest {
 
     @Test
     void aTamperedTallyIsFound() {
-        MemoryShelf shelf = new MemoryShelf();
-        DayBook book = new DayBook(log, Script.SETTINGS, shelf);
+        TallyShelves shelves = MemoryShelf.shelves();
+        DayBook book = new DayBook(log, Script.SETTINGS, shelves);
         play();
         book.days(FIRST, FIRST.plusDays(DAYS));
-        Shelved second = shelf.of(List.of(FIRST.plusDays(1))).get(0);
+        TallyShelf<DayTally> shelf = shelves.mixes();
+        Shelved<DayTally> second = shelf.of(List.of(FIRST.plusDays(1))).get(0);
         shelf.put(
                 List.of(
-                        new Shelved(
-                                new DayTally(second.tally().date(), List.of()), second.lastSeq())));
+                        Shelved.of(
+                                second.date(),
+                                second.lastSeq(),
+                                new DayTally(second.date(), List.of()))));
         assertEquals(List.of(FIRST.plusDays(1)), book.wrong());
         assertTrue(book.days(List.of(FIRST.plusDays(1))).get(0).halfHours().isEmpty());
         book.rebuild((done, all) -> {});
@@ -70,15 +80,15 @@ class DayBookTest {
         try (DataFolder data = DataFolder.open(folder)) {
             List<DayTally> counted;
             try (TallyFile file = data.openTallies("millrace")) {
-                counted = new DayBook(log, Script.SETTINGS, file).days(FIRST, FIRST.plusDays(9));
+                counted = book(file).days(FIRST, FIRST.plusDays(9));
             }
             try (TallyFile file = data.openTallies("millrace")) {
-                List<Shelved> kept = file.all();
-                assertEquals(counted, kept.stream().map(Shelved::tally).toList());
-                assertEquals(List.of(), new DayBook(log, Script.SETTINGS, file).wrong());
+                List<Shelved<DayTally>> kept = file.shelves().mixes().all();
+                assertEquals(counted, kept.stream().map(k -> k.tally().orElseThrow()).toList());
+                assertEquals(List.of(), book(file).wrong());
             }
             try (TallyFile other = data.openTallies("elsewhere")) {
-                assertEquals(List.of(), other.all());
+                assertEquals(List.of(), other.shelves().mixes().all());
             }
         }
     }
@@ -89,7 +99,7 @@ class DayBookTest {
         Files.writeString(folder.resolve("tallies.sqlite"), "no database at all ".repeat(600));
         try (DataFolder data = DataFolder.open(folder);
                 TallyFile file = data.openTallies("millrace")) {
-            DayBook book = new DayBook(log, Script.SETTINGS, file);
+            DayBook book = book(file);
             assertEquals(3, book.days(FIRST, FIRST.plusDays(9)).size());
             assertEquals(3, book.days(FIRST, FIRST.plusDays(9)).size());
             assertEquals(List.of(), book.wrong());
@@ -98,8 +108,7 @@ class DayBookTest {
 
     @Test
     void aReopenedDayIsCountedAnew() {
-        TallyShelf shelf = new MemoryShelf();
-        DayBook book = new DayBook(log, Script.SETTINGS, shelf);
+        DayBook book = new DayBook(log, Script.SETTINGS, MemoryShelf.shelves());
         try (DaysDesk desk = new DaysDesk(log, FIRST)) {
             desk.closed(FIRST);
             desk.closed(FIRST);
@@ -108,6 +117,10 @@ class DayBookTest {
             assertEquals(2, voids(book.days(List.of(FIRST)).get(0)));
             assertEquals(List.of(), book.days(FIRST.plusDays(1), FIRST.plusDays(1)));
         }
+    }
+
+    private DayBook book(TallyFile file) {
+        return new DayBook(log, Script.SETTINGS, file.shelves());
     }
 
     private static int voids(DayTally day) {

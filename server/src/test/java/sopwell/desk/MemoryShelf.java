@@ -5,24 +5,30 @@ import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
 import sopwell.mix.TallyShelf;
+import sopwell.mix.TallyShelves;
 
 /** A shelf in memory. */
-public final class MemoryShelf implements TallyShelf {
-    private final TreeMap<LocalDate, Shelved> kept = new TreeMap<>();
+public final class MemoryShelf<T> implements TallyShelf<T> {
+    private final TreeMap<LocalDate, Shelved<T>> kept = new TreeMap<>();
 
-    @Override
-    public synchronized List<Shelved> of(Collection<LocalDate> dates) {
-        return kept.values().stream().filter(one -> dates.contains(one.tally().date())).toList();
+    /** Empty shelves of every kind. */
+    public static TallyShelves shelves() {
+        return new TallyShelves(new MemoryShelf<>(), new MemoryShelf<>());
     }
 
     @Override
-    public synchronized List<Shelved> all() {
+    public synchronized List<Shelved<T>> of(Collection<LocalDate> dates) {
+        return kept.values().stream().filter(one -> dates.contains(one.date())).toList();
+    }
+
+    @Override
+    public synchronized List<Shelved<T>> all() {
         return List.copyOf(kept.values());
     }
 
     @Override
-    public synchronized void put(List<Shelved> tallies) {
-        tallies.forEach(one -> kept.put(one.tally().date(), one));
+    public synchronized void put(List<Shelved<T>> tallies) {
+        tallies.forEach(one -> kept.put(one.date(), one));
     }
 
     @Override

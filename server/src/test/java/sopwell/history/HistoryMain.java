@@ -49,7 +49,11 @@ public final class HistoryMain {
             try (SqliteLog log = folder.openLog(settings.stand());
                     TallyFile tallies = folder.openTallies(settings.stand())) {
                 Bar bar = new Bar(days.size());
-                History.play(log, tallies, new History.Days(settings, menu, days, seed), bar::at);
+                History.play(
+                        log,
+                        tallies.shelves(),
+                        new History.Days(settings, menu, days, seed),
+                        bar::at);
                 System.err.printf(Locale.ROOT, "%n%,d events%n", log.lastSeq());
             }
         }

@@ -92,7 +92,7 @@ public final class PageStand implements AutoCloseable {
                                         Replay.day(log, settings, date).map(DayFigures::of)),
                         new Tallies(
                                 follower,
-                                new DayBook(log, settings, new MemoryShelf()),
+                                new DayBook(log, settings, MemoryShelf.shelves()),
                                 settings,
                                 () -> new Names(List.of(menu()))),
                         date ->

@@ -1,0 +1,85 @@
+package sopwell.desk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import sopwell.mix.TallyShelf;
+import sopwell.mix.TallyShelf.Shelved;
+
+/** One kind of tally of past days: counted once, kept, and compared. Thread-safe. */
+final class KeptDays<T> {
+    private final TallyShelf<T> shelf;
+    private final Function<Stand, T> counting;
+
+    /**
+     * Tallies of one kind.
+     *
+     * @param counting counts a stand's newest day
+     */
+    KeptDays(TallyShelf<T> shelf, Function<Stand, T> counting) {
+        this.shelf = shelf;
+        this.counting = counting;
+    }
+
+    /**
+     * The tallies of days, oldest first; what is not kept, or not up to that place, is counted.
+     *
+     * @param ends the days' last places
+     * @param days reads a day from the log
+     */
+    List<T> of(NavigableMap<LocalDate, Long> ends, Function<LocalDate, Stand> days) {
+        Map<LocalDate, T> found = new TreeMap<>();
+        for (Shelved<T> kept : shelf.of(ends.keySet())) {
+            if (ends.get(kept.date()) == kept.lastSeq()) {
+                kept.tally().ifPresent(tally -> found.put(kept.date(), tally));
+            }
+        }
+        List<Shelved<T>> fresh = new ArrayList<>();
+        ends.forEach(
+                (date, end) -> {
+                    if (!found.containsKey(date)) {
+                        T tally = counting.apply(days.apply(date));
+                        found.put(date, tally);
+                        fresh.add(Shelved.of(date, end, tally));
+                    }
+                });
+        if (!fresh.isEmpty()) {
+            shelf.put(fresh);
+        }
+        return List.copyOf(found.values());
+    }
+
+    void clear() {
+        shelf.clear();
+    }
+
+    void keep(LocalDate date, long lastSeq, Stand stand) {
+        shelf.put(List.of(Shelved.of(date, lastSeq, counting.apply(stand))));
+    }
+
+    /** What is kept of each date, to be compared. */
+    Map<LocalDate, Shelved<T>> all() {
+        Map<LocalDate, Shelved<T>> all = new TreeMap<>();
+        shelf.all().forEach(kept -> all.put(kept.date(), kept));
+        return all;
+    }
+
+    /** Whether what was kept of a day that ends at a place is what the log says. */
+    boolean isRight(Shelved<T> kept, long end, Stand stand) {
+        return kept.lastSeq() == end
+                && kept.tally().filter(counting.apply(stand)::equals).isPresent();
+    }
+
+    /** The dates of several kinds together. */
+    static Set<LocalDate> dates(List<? extends Map<LocalDate, ?>> kinds) {
+        Set<LocalDate> dates = new TreeSet<>();
+        kinds.forEach(kind -> dates.addAll(kind.keySet()));
+        return dates;
+    }
+}

@@ -1,0 +1,7 @@
+package sopwell.mix;
+
+/**
+ * The shelves of a stand: the mix and the waits stand apart, so that a year's mix reads no waits.
+ * Thread-safe.
+ */
+public record TallyShelves(TallyShelf<DayTally> mixes, TallyShelf<WaitTally> waits) {}

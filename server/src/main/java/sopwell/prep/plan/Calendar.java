@@ -9,7 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.LongStream;
+import java.util.TreeMap;
 import sopwell.prep.plan.Spans.Span;
 import sopwell.stock.recipes.KitchenHours;
 import sopwell.stock.recipes.PrepStep;
@@ -115,22 +115,20 @@ final class Calendar {
         if (most < 0) {
             return Spans.of(1, 0);
         }
+        TreeMap<Long, Integer> changes = new TreeMap<>();
+        for (Booking one : taken) {
+            changes.merge(one.from(), one.slots(), Integer::sum);
+            changes.merge(one.until(), -one.slots(), Integer::sum);
+        }
         List<Span> full = new ArrayList<>();
-        long[] edges =
-                taken.stream()
-                        .flatMapToLong(b -> LongStream.of(b.from(), b.until()))
-                        .sorted()
-                        .distinct()
-                        .toArray();
-        for (int i = 0; i + 1 < edges.length; i++) {
-            long from = edges[i];
-            int used = 0;
-            for (Booking one : taken) {
-                used += one.from() <= from && from < one.until() ? one.slots() : 0;
-            }
+        int used = 0;
+        long since = 0;
+        for (Map.Entry<Long, Integer> change : changes.entrySet()) {
             if (used > most) {
-                full.add(new Span(from - minutes + 1, edges[i + 1] - 1));
+                full.add(new Span(since - minutes + 1, change.getKey() - 1));
             }
+            used += change.getValue();
+            since = change.getKey();
         }
         return Spans.joined(full).outside();
     }

@@ -11,6 +11,7 @@ import sopwell.prep.quantity.PathCost.Lot;
 final class Need {
     private final double[][] paths;
     private final long[] by;
+    private final double[] means;
 
     /**
      * From what is sold.
@@ -22,6 +23,12 @@ final class Need {
     Need(double[][] paths, long[] by) {
         this.paths = paths;
         this.by = by;
+        this.means = new double[by.length];
+        for (double[] path : paths) {
+            for (int date = 0; date < means.length; date++) {
+                means[date] += path[date] / paths.length;
+            }
+        }
     }
 
     /** Adds what recipes take on a date, which is sure. */
@@ -29,6 +36,7 @@ final class Need {
         for (double[] path : paths) {
             path[date] += amount;
         }
+        means[date] += amount;
         by[date] = Math.min(by[date], minute);
     }
 
@@ -64,11 +72,7 @@ final class Need {
     }
 
     double mean(int date) {
-        double sum = 0;
-        for (double[] path : paths) {
-            sum += path[date];
-        }
-        return sum / paths.length;
+        return means[date];
     }
 
     double mean(int from, int last) {

@@ -3,8 +3,10 @@ package sopwell.prep.plan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -47,9 +49,11 @@ final class Scheduler {
     record Result(List<Placed> placed, List<Missed> missed) {}
 
     Result place(List<Load> loads) {
+        Map<Load, Long> alone = new HashMap<>();
+        loads.forEach(load -> alone.computeIfAbsent(load, this::aloneLatest));
         List<Load> order = new ArrayList<>(loads);
-        order.sort(Comparator.comparingLong(this::aloneLatest).reversed());
-        List<Load> hopeful = order.stream().filter(load -> aloneLatest(load) > -Spans.FAR).toList();
+        order.sort(Comparator.<Load>comparingLong(alone::get).reversed());
+        List<Load> hopeful = order.stream().filter(load -> alone.get(load) > -Spans.FAR).toList();
         int all = hopeful.stream().mapToInt(Load::lots).sum();
         best = List.of();
         bestLots = -1;

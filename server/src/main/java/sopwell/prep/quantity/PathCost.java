@@ -1,5 +1,6 @@
 package sopwell.prep.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -11,8 +12,18 @@ public final class PathCost {
     private static final double NOISE = 1e-12;
 
     private final double[][] paths;
-    private final List<Lot> stock;
     private final Window window;
+
+    /** The stock's first and last days, the decided lot among them where it expires. */
+    private final int[] from;
+
+    private final int[] last;
+
+    /** Which of them is the decided lot. */
+    private final int decided;
+
+    /** What is left of them on each path when the window begins. */
+    private final double[][] begun;
 
     /**
      * For one decision.
@@ -24,8 +35,24 @@ public final class PathCost {
      */
     public PathCost(double[][] paths, List<Lot> stock, Window window) {
         this.paths = paths;
-        this.stock = List.copyOf(stock);
         this.window = window;
+        int before = 0;
+        while (before < stock.size() && stock.get(before).last() <= window.keepsTo()) {
+            before++;
+        }
+        this.decided = before;
+        List<Lot> all = new ArrayList<>(stock);
+        all.add(before, new Lot(0, window.from(), window.keepsTo()));
+        this.from = all.stream().mapToInt(Lot::from).toArray();
+        this.last = all.stream().mapToInt(Lot::last).toArray();
+        double[] amounts = all.stream().mapToDouble(Lot::amount).toArray();
+        this.begun = new double[paths.length][];
+        for (int i = 0; i < paths.length; i++) {
+            begun[i] = amounts.clone();
+            for (int day = 0; day < Math.min(window.from(), paths[i].length); day++) {
+                take(begun[i], day, paths[i][day]);
+            }
+        }
     }
 
     /**
@@ -47,11 +74,29 @@ public final class PathCost {
 
     /** What this amount costs on average, in the stakes' money. */
     public double of(double amount, Stakes stakes) {
-        double sum = 0;
-        for (double[] path : paths) {
-            sum += one(path, amount, stakes);
+        double lost = 0;
+        double nights = 0;
+        double wasted = 0;
+        double[] left = new double[from.length];
+        for (int i = 0; i < paths.length; i++) {
+            double[] path = paths[i];
+            System.arraycopy(begun[i], 0, left, 0, left.length);
+            left[decided] = amount;
+            int until = Math.min(path.length - 1, Math.max(window.last(), window.keepsTo()));
+            for (int day = window.from(); day <= until; day++) {
+                double missing = take(left, day, path[day]);
+                lost += day <= window.last() && missing > NOISE * path[day] ? missing : 0;
+                for (int n = 0; n < left.length; n++) {
+                    boolean held = from[n] <= day;
+                    wasted += held && last[n] == day ? left[n] : 0;
+                    nights += held && last[n] > day ? left[n] : 0;
+                }
+            }
         }
-        return sum / paths.length;
+        return (stakes.shortage().doubleValue() * lost
+                        + stakes.waste().doubleValue() * wasted
+                        + stakes.night().doubleValue() * nights)
+                / paths.length;
     }
 
     /**
@@ -83,58 +128,16 @@ public final class PathCost {
                 : new LotChoice(lots, cost, lots + 1, above);
     }
 
-    private double one(double[] path, double amount, Stakes stakes) {
-        int held = stock.size() + 1;
-        double[] left = new double[held];
-        int[] from = new int[held];
-        int[] last = new int[held];
-        fill(amount, left, from, last);
-        double lost = 0;
-        double nights = 0;
-        double wasted = 0;
-        int until = Math.min(path.length - 1, Math.max(window.last(), window.keepsTo()));
-        for (int day = 0; day <= until; day++) {
-            double asked = path[day];
-            for (int i = 0; i < held && asked > 0; i++) {
-                if (from[i] <= day && day <= last[i]) {
-                    double taken = Math.min(asked, left[i]);
-                    left[i] -= taken;
-                    asked -= taken;
-                }
-            }
-            boolean counts = window.from() <= day && day <= window.last();
-            lost += counts && asked > NOISE * path[day] ? asked : 0;
-            for (int i = 0; i < held; i++) {
-                boolean over = last[i] == day;
-                wasted += over ? left[i] : 0;
-                left[i] = over ? 0 : left[i];
-                nights += from[i] <= day && day >= window.from() ? left[i] : 0;
+    /** Takes what is asked for on a day, the first to expire first; the rest is missing. */
+    private double take(double[] left, int day, double asked) {
+        double open = asked;
+        for (int n = 0; n < left.length && open > 0; n++) {
+            if (from[n] <= day && day <= last[n]) {
+                double taken = Math.min(open, left[n]);
+                left[n] -= taken;
+                open -= taken;
             }
         }
-        return stakes.shortage().doubleValue() * lost
-                + stakes.waste().doubleValue() * wasted
-                + stakes.night().doubleValue() * nights;
-    }
-
-    /** All lots, the first to expire first. */
-    private void fill(double amount, double[] left, int[] from, int[] last) {
-        int at = 0;
-        boolean placed = false;
-        for (Lot lot : stock) {
-            if (!placed && window.keepsTo() < lot.last()) {
-                set(at++, new Lot(amount, window.from(), window.keepsTo()), left, from, last);
-                placed = true;
-            }
-            set(at++, lot, left, from, last);
-        }
-        if (!placed) {
-            set(at, new Lot(amount, window.from(), window.keepsTo()), left, from, last);
-        }
-    }
-
-    private static void set(int at, Lot lot, double[] left, int[] from, int[] last) {
-        left[at] = lot.amount();
-        from[at] = lot.from();
-        last[at] = lot.last();
+        return open;
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 public final class Simple {
     private static final double START_PHI = 0.05;
     private static final double START_DAYS = 10;
+    private static final int PAIRS = 10;
 
     private Simple() {}
 
@@ -37,5 +38,26 @@ public final class Simple {
         double phi = (found * free + START_PHI * START_DAYS) / (free + START_DAYS);
         double wider = phi * (1 + 1.0 / last.size());
         return new NegBin(Math.max(mean, 0.01), Math.max(0, wider));
+    }
+
+    /**
+     * The last day of one weekday once more, as a negative binomial whose width is how far such
+     * days fell from the one before.
+     *
+     * @param sameWeekday counts of that weekday, oldest first, at least one
+     */
+    public static NegBin lastWeek(List<Integer> sameWeekday) {
+        int size = sameWeekday.size();
+        double mean = Math.max(sameWeekday.get(size - 1), 0.01);
+        double squares = 0;
+        int pairs = 0;
+        for (int i = Math.max(1, size - PAIRS); i < size; i++) {
+            double off = sameWeekday.get(i) - sameWeekday.get(i - 1);
+            squares += off * off;
+            pairs++;
+        }
+        double found = pairs == 0 ? 0 : (squares / pairs - mean) / (mean * mean);
+        double phi = (found * pairs + START_PHI * START_DAYS) / (pairs + START_DAYS);
+        return new NegBin(mean, Math.max(0, phi));
     }
 }

@@ -296,4 +296,13 @@ public final class Limits {
 
     /** Orders of a day that is tried again; a longer day is refused. */
     public static final int WHAT_IF_ORDERS_MAX = 3_000;
+
+    /** Questions for a plan of prep that may wait; one more is told to come again. */
+    public static final int PREP_QUEUE_MAX = 16;
+
+    /** How far back a plan of prep learns from: two years and the weeks of a holiday. */
+    public static final int PREP_HISTORY_DAYS_MAX = 780;
+
+    /** How many days of a plan are shown at once. */
+    public static final int PREP_DAYS_SHOWN_MAX = 14;
 }

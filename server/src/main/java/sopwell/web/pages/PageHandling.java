@@ -88,7 +88,7 @@ final class PageHandling {
         } catch (TimeoutException late) {
             throw new Interrupted(late);
         } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof LogFault) {
+            if (failed.getCause() instanceof LogFault || failed.getCause() instanceof DeskBusy) {
                 throw new Interrupted(failed.getCause());
             }
             throw new IllegalStateException(failed.getCause());

@@ -1,0 +1,174 @@
+package sopwell.prep;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sopwell.prep.Kinds.Kind;
+import sopwell.prep.forecast.DayForecast;
+import sopwell.prep.forecast.DayForecast.Part;
+
+/**
+ * How a forecast day's pieces are made: the combinations of late, brought to the forecast's shares
+ * of items, sizes and modifiers one after another until they agree (iterative proportional fitting,
+ * Deming and Stephan 1940). Built once, then only read.
+ */
+final class Blend {
+    private static final int ROUNDS = 12;
+
+    private final List<Kind> kinds;
+    private final double[] chances;
+    private final Map<String, Double> items = new HashMap<>();
+    private final DayForecast forecast;
+    private final double pieces;
+
+    /**
+     * A day's blend.
+     *
+     * @param isSold whether an item is sold on that day
+     */
+    Blend(Kinds kinds, DayForecast forecast, java.util.function.Predicate<String> isSold) {
+        this.kinds = kinds.all();
+        this.forecast = forecast;
+        this.chances = this.kinds.stream().mapToDouble(Kind::weight).toArray();
+        double sum = 0;
+        for (DayForecast.Item item : forecast.items()) {
+            if (isSold.test(item.item()) && this.kinds.stream().anyMatch(k -> isOf(k, item))) {
+                items.put(item.item(), item.demand().mean());
+                sum += item.demand().mean();
+            }
+        }
+        this.pieces = sum;
+        double all = sum;
+        items.replaceAll((item, mean) -> all > 0 ? mean / all : 0);
+        rake();
+    }
+
+    private static boolean isOf(Kind kind, DayForecast.Item item) {
+        return kind.item().equals(item.item());
+    }
+
+    /** Pieces of the day on average. */
+    double pieces() {
+        return pieces;
+    }
+
+    /** The chance that a piece is made in the way of a number. */
+    double chance(int kind) {
+        return chances[kind];
+    }
+
+    private void rake() {
+        Map<String, BitSet> ofItem = new HashMap<>();
+        for (int k = 0; k < chances.length; k++) {
+            ofItem.computeIfAbsent(kinds.get(k).item(), item -> new BitSet()).set(k);
+        }
+        List<Margin> margins =
+                java.util.stream.Stream.concat(
+                                forecast.sizes().stream().map(size -> margin(size, true)),
+                                forecast.modifiers().stream().map(part -> margin(part, false)))
+                        .toList();
+        toItems(ofItem);
+        for (int round = 0; round < ROUNDS; round++) {
+            margins.forEach(this::bring);
+            toItems(ofItem);
+        }
+    }
+
+    private void toItems(Map<String, BitSet> ofItem) {
+        ofItem.forEach(
+                (item, some) -> {
+                    double have = sum(some);
+                    double want = items.getOrDefault(item, 0.0);
+                    scale(some, have > 0 ? want / have : 0);
+                });
+    }
+
+    /**
+     * Ways that have something and ways that don't, of the same items.
+     *
+     * @param share the first ones' forecast share
+     */
+    private record Margin(BitSet with, BitSet without, double share, double rho) {}
+
+    private Margin margin(Part part, boolean isSize) {
+        Set<String> of = new HashSet<>(part.of());
+        BitSet with = new BitSet();
+        BitSet without = new BitSet();
+        for (int k = 0; k < kinds.size(); k++) {
+            Kind kind = kinds.get(k);
+            if (of.contains(kind.item())) {
+                boolean has =
+                        isSize
+                                ? part.name().equals(kind.item() + "/" + kind.selection().size())
+                                : kind.selection().has(part.name());
+                (has ? with : without).set(k);
+            }
+        }
+        return new Margin(with, without, part.share(), part.rho());
+    }
+
+    private void bring(Margin margin) {
+        double with = sum(margin.with());
+        double without = sum(margin.without());
+        if (with > 0 && without > 0) {
+            double both = with + without;
+            double share = Math.max(0, Math.min(1, margin.share()));
+            scale(margin.with(), share * both / with);
+            scale(margin.without(), (1 - share) * both / without);
+        }
+    }
+
+    private double sum(BitSet some) {
+        return some.stream().mapToDouble(k -> chances[k]).sum();
+    }
+
+    private void scale(BitSet some, double factor) {
+        some.stream().forEach(k -> chances[k] *= factor);
+    }
+
+    /**
+     * How much the average that a piece takes varies from day to day because shares do.
+     *
+     * @param each what a piece takes on average
+     * @param takes what a piece of each way takes
+     */
+    double variance(double each, double[] takes) {
+        double sum = 0;
+        for (DayForecast.Item item : forecast.items()) {
+            BitSet some = new BitSet();
+            for (int k = 0; k < chances.length; k++) {
+                some.set(k, isOf(kinds.get(k), item));
+            }
+            double off = average(some, takes) - each;
+            sum += item.rho() * items.getOrDefault(item.item(), 0.0) * off * off;
+        }
+        for (Part part : forecast.sizes()) {
+            sum += spread(margin(part, true), takes, true);
+        }
+        for (Part part : forecast.modifiers()) {
+            sum += spread(margin(part, false), takes, false);
+        }
+        return sum;
+    }
+
+    /** A size against its item; a modifier against going without, which counts as a second one. */
+    private double spread(Margin margin, double[] takes, boolean isSize) {
+        double with = sum(margin.with());
+        double parent = with + sum(margin.without());
+        if (with <= 0 || parent <= 0) {
+            return 0;
+        }
+        double share = with / parent;
+        double off = average(margin.with(), takes) - average(margin.without(), takes);
+        double part = margin.rho() * parent * parent * share * (1 - share) * off * off;
+        return isSize ? part * (1 - share) : part;
+    }
+
+    private double average(BitSet some, double[] takes) {
+        double have = sum(some);
+        return have <= 0 ? 0 : some.stream().mapToDouble(k -> chances[k] * takes[k]).sum() / have;
+    }
+}

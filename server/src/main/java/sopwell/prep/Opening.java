@@ -1,0 +1,123 @@
+package sopwell.prep;
+
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import sopwell.prep.PrepAsk.When;
+import sopwell.prep.forecast.PastDay;
+import sopwell.prep.plan.PlanAsk.OpenDay;
+
+/**
+ * On which days the stand opens, and when: the kitchen's weekdays, or those on which it sold of
+ * late; at the usual first order's half hour of that weekday. Immutable.
+ */
+final class Opening {
+    /** Of a day that has begun, what is missing is wanted so soon. */
+    private static final int BEGUN_MINUTES = 60;
+
+    private static final int LOOK_DAYS = 35;
+    private static final int ALIKE_MAX = 8;
+    private static final double REST_MIN = 0.01;
+    private static final int DAY_MINUTES = 1_440;
+
+    private final PrepAsk ask;
+    private final List<PastDay> open;
+
+    Opening(PrepAsk ask, List<PastDay> learned) {
+        this.ask = ask;
+        this.open = learned.stream().filter(PastDay::open).toList();
+    }
+
+    /** The next open days, today among them while something is still to be sold. */
+    List<OpenDay> next(int many) {
+        When when = ask.when();
+        Set<DayOfWeek> weekdays = weekdays();
+        List<OpenDay> days = new ArrayList<>();
+        for (int d = 0; d < many * 7 && days.size() < many; d++) {
+            LocalDate date = when.today().plusDays(d);
+            boolean isOpen =
+                    weekdays.contains(date.getDayOfWeek())
+                            && !ask.calendar().closed().contains(date);
+            if (isOpen && (d > 0 || rest() > REST_MIN)) {
+                days.add(new OpenDay(date, ready(date)));
+            }
+        }
+        return days;
+    }
+
+    private Set<DayOfWeek> weekdays() {
+        Set<DayOfWeek> kitchen = ask.stock().book().hours().days().keySet();
+        if (!kitchen.isEmpty()) {
+            return kitchen;
+        }
+        Set<DayOfWeek> sold = new TreeSet<>();
+        LocalDate last = open.isEmpty() ? LocalDate.MIN : open.get(open.size() - 1).date();
+        open.stream()
+                .filter(day -> day.date().plusDays(LOOK_DAYS).isAfter(last))
+                .forEach(day -> sold.add(day.date().getDayOfWeek()));
+        return sold;
+    }
+
+    private Instant ready(LocalDate date) {
+        Instant usual =
+                date.atTime(opens(date.getDayOfWeek())).atZone(ask.when().zone()).toInstant();
+        Instant now = ask.when().now();
+        return date.equals(ask.when().today()) && usual.isBefore(now)
+                ? now.plusSeconds(60L * BEGUN_MINUTES)
+                : usual;
+    }
+
+    private LocalTime opens(DayOfWeek weekday) {
+        List<PastDay> alike = alike(weekday);
+        if (alike.isEmpty()) {
+            return ask.terms().opens();
+        }
+        List<Integer> first = alike.stream().map(day -> day.hours().from()).sorted().toList();
+        int minute = Math.min(DAY_MINUTES - 1, first.get(first.size() / 2));
+        return LocalTime.MIDNIGHT.plusMinutes(minute);
+    }
+
+    /** The last days of a weekday, or of all when there is none of it. */
+    private List<PastDay> alike(DayOfWeek weekday) {
+        List<PastDay> same =
+                open.stream().filter(day -> day.date().getDayOfWeek() == weekday).toList();
+        List<PastDay> some = same.isEmpty() ? open : same;
+        return some.subList(Math.max(0, some.size() - ALIKE_MAX), some.size());
+    }
+
+    /** What part of today's pieces is usually sold after now, 0 to 1. */
+    double rest() {
+        When when = ask.when();
+        int minute = when.now().atZone(when.zone()).toLocalTime().toSecondOfDay() / 60;
+        List<PastDay> alike = alike(when.today().getDayOfWeek());
+        double all = 0;
+        double later = 0;
+        for (PastDay day : alike) {
+            for (PastDay.Sold sold : day.sold()) {
+                double from = (double) sold.bin() * PrepDays.BIN_MINUTES;
+                double part = (from + PrepDays.BIN_MINUTES - minute) / PrepDays.BIN_MINUTES;
+                later += sold.pieces() * Math.max(0, Math.min(1, part));
+                all += sold.pieces();
+            }
+        }
+        return all > 0 ? later / all : even(minute);
+    }
+
+    /** Without history as much is sold in each hour until the kitchen closes. */
+    private double even(int minute) {
+        int from = ask.terms().opens().toSecondOfDay() / 60;
+        int to =
+                ask.stock()
+                        .book()
+                        .hours()
+                        .on(ask.when().today().getDayOfWeek())
+                        .map(span -> span.to().toSecondOfDay() / 60)
+                        .orElse(DAY_MINUTES);
+        return to <= from ? 1 : Math.max(0, Math.min(1, (double) (to - minute) / (to - from)));
+    }
+}

@@ -1,0 +1,36 @@
+package sopwell.prep;
+
+import java.time.LocalTime;
+import sopwell.Check;
+
+/**
+ * What the owner has set for the plan. Immutable.
+ *
+ * @param goodwillCents what a guest who does not get what was asked for costs beside the margin
+ * @param withoutPercent how much of a sandwich's margin is lost when only a modifier's ingredient
+ *     is missing: some guests leave, others take it without
+ * @param nightPerMille what keeping something for a night costs, in thousandths of its price
+ * @param guessPieces pieces a day that are taken as long as nothing was sold and nothing guessed
+ * @param opens when the stand opens as long as no day shows it
+ * @param deliveredBy until when suppliers have come
+ * @param hands how many pairs of hands prepare at the same time, where no resource says so
+ */
+public record PrepTerms(
+        int goodwillCents,
+        int withoutPercent,
+        int nightPerMille,
+        int guessPieces,
+        LocalTime opens,
+        LocalTime deliveredBy,
+        int hands) {
+    /** Sopwell's own choice, for a stand that has set nothing. */
+    public static final PrepTerms USUAL =
+            new PrepTerms(50, 20, 2, 200, LocalTime.of(10, 30), LocalTime.of(9, 0), 2);
+
+    public PrepTerms {
+        Check.that(
+                goodwillCents >= 0 && withoutPercent >= 0 && nightPerMille >= 0,
+                "costs are 0 or more");
+        Check.that(guessPieces >= 0 && hands >= 1, "a guess is 0 or more, and hands are at least 1");
+    }
+}

@@ -1,0 +1,52 @@
+package sopwell.prep;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sopwell.menu.Selection;
+import sopwell.prep.Kinds.Kind;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.Usage;
+
+/** What one piece of each way of making takes, by a book of recipes. Immutable. */
+final class Takings {
+    private final List<Map<String, BigDecimal>> takes = new ArrayList<>();
+    private final List<Set<String>> own = new ArrayList<>();
+
+    Takings(RecipeBook book, List<Kind> kinds) {
+        for (Kind kind : kinds) {
+            Selection selection = kind.selection();
+            Selection plain =
+                    new Selection(selection.item(), selection.size(), List.of(), List.of());
+            takes.add(Usage.of(book, selection));
+            own.add(Usage.of(book, plain).keySet());
+        }
+    }
+
+    /** What a piece of a way takes, in base units. */
+    Map<String, BigDecimal> of(int kind) {
+        return takes.get(kind);
+    }
+
+    /** Whether a piece can't be made at all without an ingredient, not only made otherwise. */
+    boolean isOwn(int kind, String ingredient) {
+        return own.get(kind).contains(ingredient);
+    }
+
+    /** What a piece of each way takes of an ingredient. */
+    double[] amounts(String ingredient) {
+        return takes.stream()
+                .mapToDouble(t -> t.getOrDefault(ingredient, BigDecimal.ZERO).doubleValue())
+                .toArray();
+    }
+
+    /** All ingredients that any way takes. */
+    Set<String> ingredients() {
+        Set<String> all = new LinkedHashSet<>();
+        takes.forEach(t -> all.addAll(t.keySet()));
+        return all;
+    }
+}

@@ -27,6 +27,7 @@ import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.till.DayReport;
 import sopwell.web.DayFigures;
+import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
@@ -53,6 +54,7 @@ final class StandRoutes implements AutoCloseable {
     private final MenuShelf menus;
     private final DayBook book;
     private final PastDays past;
+    private final PrepPlans plans;
     private final RecipeDocs recipes =
             new RecipeDocs(
                     book -> RecipeWriter.tree(book.parts()).toString(),
@@ -76,6 +78,7 @@ final class StandRoutes implements AutoCloseable {
         this.menus = new MenuShelf(log);
         this.book = running.book();
         this.past = new PastDays(log, settings);
+        this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.clock = clock;
         this.pages = new Pages(follower::menu, settings.zone());
     }
@@ -99,6 +102,7 @@ final class StandRoutes implements AutoCloseable {
                         date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
                         past,
                         recipes,
+                        plans,
                         this::newKey));
         ApiRoutes.add(
                 routes,
@@ -112,6 +116,7 @@ final class StandRoutes implements AutoCloseable {
                         this::parser,
                         menu -> MenuWriter.tree(menu.parts()).toString(),
                         recipes,
+                        plans,
                         clock,
                         new ApiContext.DayQuestions() {
                             @Override
@@ -126,6 +131,7 @@ final class StandRoutes implements AutoCloseable {
     @Override
     public void close() {
         past.close();
+        plans.close();
     }
 
     FrameWriter html(Lang lang) {

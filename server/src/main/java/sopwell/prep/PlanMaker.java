@@ -35,7 +35,7 @@ import sopwell.stock.recipes.RecipeBook;
  */
 public final class PlanMaker {
     /** How many open days are planned for, so that orders see their next delivery. */
-    public static final int DAYS = Forecaster.HORIZON_MAX;
+    public static final int DAYS = 12;
 
     private final PrepAsk ask;
     private final RecipeBook book;

@@ -15,8 +15,10 @@ import sopwell.stock.recipes.Usage;
 final class Takings {
     private final List<Map<String, BigDecimal>> takes = new ArrayList<>();
     private final List<Set<String>> own = new ArrayList<>();
+    private final Set<String> used = new LinkedHashSet<>();
 
     Takings(RecipeBook book, List<Kind> kinds) {
+        book.uses().forEach(use -> used.add(use.ingredient()));
         for (Kind kind : kinds) {
             Selection selection = kind.selection();
             Selection plain =
@@ -43,10 +45,8 @@ final class Takings {
                 .toArray();
     }
 
-    /** All ingredients that any way takes. */
+    /** All ingredients that any piece may take, sold of late or not. */
     Set<String> ingredients() {
-        Set<String> all = new LinkedHashSet<>();
-        takes.forEach(t -> all.addAll(t.keySet()));
-        return all;
+        return used;
     }
 }

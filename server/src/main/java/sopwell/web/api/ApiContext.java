@@ -12,6 +12,7 @@ import sopwell.desk.MenuShelf;
 import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.orders.StandSettings;
+import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Texts;
 import sopwell.web.live.BoardHub;
@@ -22,6 +23,7 @@ import sopwell.web.live.BoardHub;
  * @param parser the parser of the menu in force, kept per revision
  * @param menuJson writes a menu as JSON
  * @param recipes books of recipes as documents
+ * @param plans what to prepare
  * @param day counts something on a business day, off the I/O threads; empty when the date never had
  *     one
  */
@@ -35,6 +37,7 @@ public record ApiContext(
         Function<Menu, CallParser> parser,
         Function<Menu, String> menuJson,
         RecipeDocs recipes,
+        PrepPlans plans,
         InstantSource clock,
         DayQuestions day) {
 

@@ -12,6 +12,7 @@ import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
 import sopwell.web.DayFigures;
+import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
@@ -30,6 +31,7 @@ import sopwell.web.past.PastDays;
  * @param reports the money of any date, empty when no day was opened on it
  * @param past days that are looked at again
  * @param recipes books of recipes as documents
+ * @param plans what to prepare
  * @param keys makes idempotency keys for forms; each call gives another one
  */
 public record PageContext(
@@ -48,4 +50,5 @@ public record PageContext(
         Function<LocalDate, CompletableFuture<Optional<DayReport>>> reports,
         PastDays past,
         RecipeDocs recipes,
+        PrepPlans plans,
         Supplier<String> keys) {}

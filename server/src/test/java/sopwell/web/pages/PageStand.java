@@ -43,6 +43,7 @@ import sopwell.storage.RecipeWriter;
 import sopwell.storage.StandFile;
 import sopwell.till.DayReport;
 import sopwell.web.DayFigures;
+import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Server;
 import sopwell.web.Tallies;
@@ -67,6 +68,8 @@ public final class PageStand implements AutoCloseable {
     private final Pages pages = new Pages(follower::menu, Script.SETTINGS.zone());
     private final BoardHub hub = new BoardHub(follower, log.epoch(), now::get, System::nanoTime);
     private final PastDays past = new PastDays(log, settings);
+    private final DayBook book = new DayBook(log, settings, MemoryShelf.shelves());
+    private final PrepPlans plans = new PrepPlans(log, follower, book, settings, now::get);
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;
 
@@ -92,7 +95,7 @@ public final class PageStand implements AutoCloseable {
                                         Replay.day(log, settings, date).map(DayFigures::of)),
                         new Tallies(
                                 follower,
-                                new DayBook(log, settings, MemoryShelf.shelves()),
+                                book,
                                 settings,
                                 () -> new Names(List.of(menu()))),
                         date ->
@@ -103,6 +106,7 @@ public final class PageStand implements AutoCloseable {
                                 book -> RecipeWriter.tree(book.parts()).toString(),
                                 RecipeReader::read,
                                 RecipeWriter::book),
+                        plans,
                         () -> "form-" + keys.incrementAndGet());
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
@@ -230,6 +234,7 @@ public final class PageStand implements AutoCloseable {
     public void close() {
         server.close();
         past.close();
+        plans.close();
         desk.close();
         follower.close();
         log.close();

@@ -79,13 +79,11 @@ final class Kinds {
 
     private static boolean isOn(Menu menu, DayTally.Sold sold) {
         return menu.hasItem(sold.item())
-                && (sold.size().isEmpty()
-                        || menu.item(sold.item()).size(sold.size()).isPresent());
+                && (sold.size().isEmpty() || menu.item(sold.item()).size(sold.size()).isPresent());
     }
 
     private static Selection selection(DayTally.Sold sold) {
-        return new Selection(
-                sold.item(), sold.size(), PrepDays.options(sold.ways()), List.of());
+        return new Selection(sold.item(), sold.size(), PrepDays.options(sold.ways()), List.of());
     }
 
     /** As the house makes it, in every size alike. */

@@ -108,9 +108,7 @@ final class OnHand {
         int at = row.step().map(steps::indexOf).orElse(steps.size());
         Instant time = Instant.ofEpochMilli(batch.stepAtMs());
         LocalDate dated =
-                batch.preparedOn().isEmpty()
-                        ? when.today()
-                        : LocalDate.parse(batch.preparedOn());
+                batch.preparedOn().isEmpty() ? when.today() : LocalDate.parse(batch.preparedOn());
         for (PrepStep step : steps.subList(Math.min(at, steps.size()), steps.size())) {
             Instant end = time.plusSeconds(60L * step.minutes());
             Instant until = end.isBefore(when.now()) ? when.now() : end;

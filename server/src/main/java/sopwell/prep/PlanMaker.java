@@ -168,16 +168,13 @@ public final class PlanMaker {
     }
 
     private Basis basis(List<DayForecast> forecasts, Guesses guesses) {
-        List<LocalDate> dates =
-                learned.stream().filter(PastDay::open).map(PastDay::date).toList();
+        List<LocalDate> dates = learned.stream().filter(PastDay::open).map(PastDay::date).toList();
         Ground ground =
                 switch (forecasts.isEmpty()
                         ? sopwell.prep.forecast.Why.Basis.GUESSES
                         : forecasts.get(0).why().basis()) {
                     case NOTHING, GUESSES ->
-                            ask.calendar().guesses().isEmpty()
-                                    ? Ground.EVEN_GUESS
-                                    : Ground.GUESSES;
+                            ask.calendar().guesses().isEmpty() ? Ground.EVEN_GUESS : Ground.GUESSES;
                     case FEW_DAYS -> Ground.FEW_DAYS;
                     case LONG_AGO -> Ground.LONG_AGO;
                     case DAYS -> Ground.DAYS;
@@ -198,7 +195,6 @@ public final class PlanMaker {
                         .mapToInt(one -> one.slots())
                         .findFirst()
                         .orElse(ask.terms().hands());
-        return new Terms(
-                stakes, Map.of(), hands, ask.coolMinutesMax(), ask.terms().deliveredBy());
+        return new Terms(stakes, Map.of(), hands, ask.coolMinutesMax(), ask.terms().deliveredBy());
     }
 }

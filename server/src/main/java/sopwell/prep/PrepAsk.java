@@ -61,8 +61,7 @@ public record PrepAsk(
             Map<String, Double> guesses,
             List<Busy> busy) {
         /** Nothing is known. */
-        public static final Calendar NONE =
-                new Calendar(Set.of(), Map.of(), Map.of(), List.of());
+        public static final Calendar NONE = new Calendar(Set.of(), Map.of(), Map.of(), List.of());
 
         public Calendar {
             closed = Set.copyOf(closed);

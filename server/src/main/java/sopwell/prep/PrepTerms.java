@@ -31,6 +31,6 @@ public record PrepTerms(
         Check.that(
                 goodwillCents >= 0 && withoutPercent >= 0 && nightPerMille >= 0,
                 "costs are 0 or more");
-        Check.that(guessPieces >= 0 && hands >= 1, "a guess is 0 or more, and hands are at least 1");
+        Check.that(guessPieces >= 0 && hands >= 1, "a guess is 0 or more; somebody prepares");
     }
 }

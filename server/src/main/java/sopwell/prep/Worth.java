@@ -84,8 +84,7 @@ final class Worth {
                 taken = taken.add(often.multiply(amount));
             }
         }
-        BigDecimal shortage =
-                taken.signum() == 0 ? LEAST : lost.divide(taken, DIGITS).max(LEAST);
+        BigDecimal shortage = taken.signum() == 0 ? LEAST : lost.divide(taken, DIGITS).max(LEAST);
         BigDecimal waste = rounded(cost(ingredient));
         return new Stakes(
                 rounded(shortage).max(LEAST),

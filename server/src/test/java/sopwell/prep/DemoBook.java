@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -32,6 +33,7 @@ import sopwell.storage.RecipeReader;
 /** The demo's menu and book of recipes, with days that are invented here. */
 final class DemoBook {
     static final ZoneId ZONE = ZoneId.of("America/Chicago");
+    private static final Comparator<Sold> BY_NAME = Comparator.comparing(Sold::toString);
     private static final String[][] DIPS = {{"dry"}, {"wet"}, {"dipped"}};
     private static final String[] PEPPERS = {"none", "hot", "sweet", "hot+sweet"};
 
@@ -90,7 +92,7 @@ final class DemoBook {
                 ways.add(group.id() + "=" + way);
             }
             int half = 21 + random.nextInt(19);
-            sold.computeIfAbsent(half, h -> new TreeMap<>(java.util.Comparator.comparing(Sold::toString)))
+            sold.computeIfAbsent(half, h -> new TreeMap<>(BY_NAME))
                     .merge(new Sold(item.id(), size, ways, false, 0, 0), 1, Integer::sum);
         }
         List<HalfHour> halves = new ArrayList<>();
@@ -123,8 +125,7 @@ final class DemoBook {
                             .or(() -> one.supply().map(s -> s.packInBase().doubleValue()))
                             .orElse(0.0);
             held.add(
-                    new Held(
-                            one.id(), now.toEpochMilli(), Math.round(lot * lots * 1000), 0, 0, 0));
+                    new Held(one.id(), now.toEpochMilli(), Math.round(lot * lots * 1000), 0, 0, 0));
         }
         Larder larder = new Larder();
         larder.apply(new StockCarried(held, List.of(), List.of(), List.of(), 0, 0), 1);

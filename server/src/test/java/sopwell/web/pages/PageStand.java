@@ -93,11 +93,7 @@ public final class PageStand implements AutoCloseable {
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(DayFigures::of)),
-                        new Tallies(
-                                follower,
-                                book,
-                                settings,
-                                () -> new Names(List.of(menu()))),
+                        new Tallies(follower, book, settings, () -> new Names(List.of(menu()))),
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(PageStand::report)),

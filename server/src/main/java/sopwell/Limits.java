@@ -258,6 +258,12 @@ public final class Limits {
     /** Earlier menus that are asked what something was called. */
     public static final int MENUS_NAMED_MAX = 20;
 
+    /** Past days whose figures are kept at hand. */
+    public static final int DAY_FIGURES_KEPT_MAX = 8;
+
+    /** Days that one file may be downloaded of: a year and a day. */
+    public static final int EXPORT_DAYS_MAX = 366;
+
     /** Days that a mix may be asked over: ten years. */
     public static final int MIX_DAYS_MAX = 3_660;
 

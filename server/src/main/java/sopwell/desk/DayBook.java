@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 import sopwell.log.EventLog;
 import sopwell.mix.DayTally;
 import sopwell.mix.TallyShelf.Shelved;
@@ -59,6 +61,13 @@ public final class DayBook {
     /** The tallies of days that others have followed, oldest first; both dates included. */
     public List<DayTally> days(LocalDate from, LocalDate to) {
         return mixes.of(ends(from, to), this::stand);
+    }
+
+    /** The same of those dates between that are wanted. */
+    public List<DayTally> days(LocalDate from, LocalDate to, Predicate<LocalDate> which) {
+        NavigableMap<LocalDate, Long> ends = ends(from, to);
+        ends.keySet().removeIf(which.negate());
+        return mixes.of(ends, this::stand);
     }
 
     /** The same of single dates; those without such a day are left out. */
@@ -128,7 +137,14 @@ public final class DayBook {
         return wrong;
     }
 
-    private Stand stand(LocalDate date) {
+    /** The place of a day's last event, if another day has followed it. */
+    public OptionalLong end(LocalDate date) {
+        Long end = ends(date, date).get(date);
+        return end == null ? OptionalLong.empty() : OptionalLong.of(end);
+    }
+
+    /** The stand at the end of a day that there was. */
+    public Stand stand(LocalDate date) {
         return Replay.day(log, settings, date).orElseThrow();
     }
 

@@ -87,6 +87,7 @@ public final class TallyFile implements AutoCloseable {
                 statement.execute("PRAGMA synchronous = OFF");
                 if (SqliteFile.number(connection, "user_version") != FORM) {
                     statement.execute("DROP TABLE IF EXISTS tallies");
+                    statement.execute("VACUUM");
                 }
                 statement.executeUpdate(CREATE);
                 statement.execute("PRAGMA user_version = " + FORM);

@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import sopwell.desk.DayBook;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
 import sopwell.mix.DayTally;
 import sopwell.mix.Names;
+import sopwell.mix.Period;
 import sopwell.mix.WaitTally;
 import sopwell.orders.StandSettings;
 
@@ -23,12 +25,24 @@ public record Tallies(
         Follower follower, DayBook book, StandSettings settings, Supplier<Names> names) {
     /** The tallies of the business days between two dates, both included, oldest first. */
     public CompletableFuture<List<DayTally>> between(LocalDate from, LocalDate to) {
+        return days(from, to, date -> true);
+    }
+
+    /** The tallies of the business days that were asked for, oldest first. */
+    public CompletableFuture<List<DayTally>> of(AskedPeriod asked) {
+        Period period = asked.period().orElseThrow();
+        return days(period.from(), period.to(), asked::holds);
+    }
+
+    private CompletableFuture<List<DayTally>> days(
+            LocalDate from, LocalDate to, Predicate<LocalDate> which) {
         return follower.ask(Tallies::newest)
                 .thenApplyAsync(
                         newest -> {
-                            List<DayTally> days = new ArrayList<>(book.days(from, to));
+                            List<DayTally> days = new ArrayList<>(book.days(from, to, which));
                             newest.filter(day -> !day.date().isBefore(from))
                                     .filter(day -> !day.date().isAfter(to))
+                                    .filter(day -> which.test(day.date()))
                                     .ifPresent(days::add);
                             return days;
                         });

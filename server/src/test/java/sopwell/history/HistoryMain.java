@@ -5,9 +5,13 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import sopwell.demo.History;
 import sopwell.demo.HistoryCalendar;
+import sopwell.demo.HistoryDay;
+import sopwell.menu.Menu;
+import sopwell.orders.StandSettings;
 import sopwell.storage.DataFolder;
 import sopwell.storage.MenuReader;
 import sopwell.storage.SqliteLog;
@@ -19,10 +23,18 @@ import sopwell.storage.TallyFile;
  * [SEED]]]]}; says on standard error how far it is. The same arguments make the same events.
  */
 public final class HistoryMain {
-    private static final int ORDERS = 1_000_000;
-    private static final int YEARS = 5;
-    private static final LocalDate LAST = LocalDate.of(2026, 6, 30);
-    private static final long SEED = 1;
+    /** Orders that are made unless told otherwise. */
+    public static final int ORDERS = 1_000_000;
+
+    /** Years that they are made over. */
+    public static final int YEARS = 5;
+
+    /** The last day. */
+    public static final LocalDate LAST = LocalDate.of(2026, 6, 30);
+
+    /** What everything follows from. */
+    public static final long SEED = 1;
+
     private static final int BAR = 30;
 
     private HistoryMain() {}
@@ -40,20 +52,28 @@ public final class HistoryMain {
     /** Makes about so many orders over so many years, up to a date. */
     public static void make(Path to, int orders, int years, LocalDate last, long seed)
             throws IOException {
+        make(to, HistoryCalendar.years(last, years, orders, seed), seed);
+    }
+
+    /** Makes one day, as busy as those of the usual years. */
+    public static void makeDay(Path to, LocalDate last, long seed) throws IOException {
+        List<HistoryDay> days = HistoryCalendar.years(last, YEARS, ORDERS, seed);
+        make(to, days.subList(days.size() - 1, days.size()), seed);
+    }
+
+    private static void make(Path to, List<HistoryDay> days, long seed) throws IOException {
         try (DataFolder folder = DataFolder.open(to)) {
             folder.putStand(demo("stand.json"));
             folder.putMenu(demo("menu.json"));
-            var settings = StandFile.read(demo("stand.json")).settings().orElseThrow();
-            var menu = MenuReader.read(demo("menu.json")).menu().orElseThrow();
-            var days = HistoryCalendar.years(last, years, orders, seed);
+            StandSettings settings = StandFile.read(demo("stand.json")).settings().orElseThrow();
+            Menu menu = MenuReader.read(demo("menu.json")).menu().orElseThrow();
             try (SqliteLog log = folder.openLog(settings.stand());
                     TallyFile tallies = folder.openTallies(settings.stand())) {
-                Bar bar = new Bar(days.size());
                 History.play(
                         log,
                         tallies.shelves(),
                         new History.Days(settings, menu, days, seed),
-                        bar::at);
+                        new Bar(days.size())::at);
                 System.err.printf(Locale.ROOT, "%n%,d events%n", log.lastSeq());
             }
         }

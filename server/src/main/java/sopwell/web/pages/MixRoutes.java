@@ -13,6 +13,7 @@ import sopwell.mix.DayTally;
 import sopwell.mix.Mix;
 import sopwell.mix.Names;
 import sopwell.mix.Period;
+import sopwell.web.AskedPeriod;
 import sopwell.web.DayFigures;
 import sopwell.web.Reply;
 
@@ -33,7 +34,7 @@ final class MixRoutes {
 
     private Reply day(Ask ask) throws PageHandling.Interrupted {
         AskedDay<DayFigures> day = AskedDay.of(ask, context, DayFigures::of, context.days());
-        AskedPeriod part = AskedPeriod.of(day.date(), ask);
+        AskedPeriod part = AskedPeriod.of(day.date(), ask::in, ask.screen().t());
         boolean there = day.found().isPresent() && part.period().isPresent();
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
@@ -80,7 +81,7 @@ final class MixRoutes {
             return PageHandling.redirect("/mix/today");
         }
         LocalDate today = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
-        AskedPeriod asked = AskedPeriod.of(ask, today);
+        AskedPeriod asked = AskedPeriod.of(ask::in, ask.screen().t(), today);
         if (asked.isOneDay()) {
             Period one = asked.period().orElseThrow();
             return PageHandling.redirect("/mix/" + one.from() + AskedPeriod.query(one));
@@ -97,8 +98,8 @@ final class MixRoutes {
     private MixView sold(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted {
         Period period = asked.period().orElseThrow();
         List<DayTally> tallies =
-                PageHandling.await(context.tallies().between(period.from(), period.to())).stream()
-                        .filter(day -> asked.holds(day.date()) && period.holdsAny(day))
+                PageHandling.await(context.tallies().of(asked)).stream()
+                        .filter(period::holdsAny)
                         .toList();
         Names names = context.tallies().names().get();
         int left = Math.max(0, tallies.size() - Limits.MIX_DAYS_SHOWN_MAX);

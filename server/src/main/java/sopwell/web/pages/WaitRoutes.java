@@ -12,6 +12,7 @@ import sopwell.mix.Names;
 import sopwell.mix.OrderStory;
 import sopwell.mix.Period;
 import sopwell.mix.Waits;
+import sopwell.web.AskedPeriod;
 import sopwell.web.DayFigures;
 import sopwell.web.Reply;
 import sopwell.web.past.PastDay;
@@ -34,7 +35,7 @@ final class WaitRoutes {
 
     private Reply day(Ask ask) throws PageHandling.Interrupted {
         AskedDay<DayFigures> day = AskedDay.of(ask, context, DayFigures::of, context.days());
-        AskedPeriod part = AskedPeriod.of(day.date(), ask);
+        AskedPeriod part = AskedPeriod.of(day.date(), ask::in, ask.screen().t());
         boolean there = day.found().isPresent() && part.period().isPresent();
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
@@ -113,7 +114,7 @@ final class WaitRoutes {
             return PageHandling.redirect("/waits/today");
         }
         LocalDate today = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
-        AskedPeriod asked = AskedPeriod.of(ask, today);
+        AskedPeriod asked = AskedPeriod.of(ask::in, ask.screen().t(), today);
         if (asked.isOneDay()) {
             Period one = asked.period().orElseThrow();
             return PageHandling.redirect("/waits/" + one.from() + AskedPeriod.query(one));

@@ -1,4 +1,4 @@
-package sopwell.web.pages;
+package sopwell.web;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -9,7 +9,6 @@ import java.util.Optional;
 import sopwell.Limits;
 import sopwell.mix.HalfHours;
 import sopwell.mix.Period;
-import sopwell.web.T;
 
 /**
  * The days and the part of each that an address asks for, or why they can't be. Immutable.
@@ -18,48 +17,54 @@ import sopwell.web.T;
  * @param weekday only these days of the period, or all
  * @param sentence empty when it can be looked up
  */
-record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String sentence) {
+public record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String sentence) {
     private static final int MINUTES = 30;
 
     /**
      * Reads {@code from}, {@code to}, {@code weekday} (1 is Monday), {@code begin}, {@code end}.
      */
-    static AskedPeriod of(Ask ask, LocalDate today) {
+    public static AskedPeriod of(In ask, T t, LocalDate today) {
         try {
             LocalDate from = date(ask, "from", today);
             LocalDate to = date(ask, "to", today);
             Optional<DayOfWeek> weekday = weekday(ask);
             if (to.isBefore(from)) {
-                throw new Unclear("mix.reversed", t(ask).date(from), t(ask).date(to));
+                throw new Unclear("mix.reversed", t.date(from), t.date(to));
             }
             if (from.isAfter(today)) {
-                throw new Unclear("mix.future", t(ask).date(from));
+                throw new Unclear("mix.future", t.date(from));
             }
             if (ChronoUnit.DAYS.between(from, to) >= Limits.MIX_DAYS_MAX) {
                 throw new Unclear("mix.too-long", Limits.MIX_DAYS_MAX);
             }
             return new AskedPeriod(Optional.of(period(ask, from, to)), weekday, "");
         } catch (Unclear unclear) {
-            return unclear.said(ask);
+            return unclear.said(t);
         }
     }
 
     /** Reads {@code begin} and {@code end} alone: a part of one date. */
-    static AskedPeriod of(LocalDate date, Ask ask) {
+    public static AskedPeriod of(LocalDate date, In ask, T t) {
         try {
             return new AskedPeriod(Optional.of(period(ask, date, date)), Optional.empty(), "");
         } catch (Unclear unclear) {
-            return unclear.said(ask);
+            return unclear.said(t);
         }
     }
 
+    /** What an address says, by name; empty when it says nothing. */
+    public interface In {
+        /** The text behind a name, or empty. */
+        String in(String name);
+    }
+
     /** Whether one date was asked for, as such. */
-    boolean isOneDay() {
+    public boolean isOneDay() {
         return weekday.isEmpty() && period.map(Period::isOneDay).orElse(false);
     }
 
     /** The part of the day as an address names it, or empty for all of it. */
-    static String query(Period period) {
+    public static String query(Period period) {
         return period.isWholeDays()
                 ? ""
                 : "?begin="
@@ -69,11 +74,11 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
     }
 
     /** Whether a date counts. */
-    boolean holds(LocalDate date) {
+    public boolean holds(LocalDate date) {
         return weekday.isEmpty() || weekday.get() == date.getDayOfWeek();
     }
 
-    private static Period period(Ask ask, LocalDate from, LocalDate to) throws Unclear {
+    private static Period period(In ask, LocalDate from, LocalDate to) throws Unclear {
         int begin = halfHour(ask, "begin", 0);
         int end = halfHour(ask, "end", HalfHours.END_MAX);
         if (end <= begin) {
@@ -82,7 +87,7 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
         return new Period(from, to, begin, end);
     }
 
-    private static LocalDate date(Ask ask, String name, LocalDate otherwise) throws Unclear {
+    private static LocalDate date(In ask, String name, LocalDate otherwise) throws Unclear {
         String written = ask.in(name).strip();
         if (written.isEmpty()) {
             return otherwise;
@@ -95,7 +100,7 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
     }
 
     /** The end of a day is written as midnight, which is also where it begins. */
-    private static int halfHour(Ask ask, String name, int otherwise) throws Unclear {
+    private static int halfHour(In ask, String name, int otherwise) throws Unclear {
         String written = ask.in(name).strip();
         if (written.isEmpty()) {
             return otherwise;
@@ -110,7 +115,7 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
         }
     }
 
-    private static Optional<DayOfWeek> weekday(Ask ask) throws Unclear {
+    private static Optional<DayOfWeek> weekday(In ask) throws Unclear {
         String written = ask.in("weekday").strip();
         if (written.isEmpty()) {
             return Optional.empty();
@@ -119,10 +124,6 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
             throw new Unclear("mix.not-weekday", written);
         }
         return Optional.of(DayOfWeek.of(Integer.parseInt(written)));
-    }
-
-    private static T t(Ask ask) {
-        return ask.screen().t();
     }
 
     private static final class Unclear extends Exception {
@@ -136,8 +137,8 @@ record AskedPeriod(Optional<Period> period, Optional<DayOfWeek> weekday, String 
             this.args = args;
         }
 
-        AskedPeriod said(Ask ask) {
-            return new AskedPeriod(Optional.empty(), Optional.empty(), t(ask).of(key, args));
+        AskedPeriod said(T t) {
+            return new AskedPeriod(Optional.empty(), Optional.empty(), t.of(key, args));
         }
     }
 }

@@ -65,9 +65,11 @@ function namedWhereClear(chart, main, series) {
   const bar = new Map(main.points.map((point) => [point.at, isKnown(point) ? point.value : 0]));
   const clear = d3.greatest(series.points.filter(isKnown),
     (point) => point.value - bar.get(point.at));
-  const place = chart.labels.findIndex((label) => label.at === clear.at) / chart.labels.length;
+  const at = chart.labels.findIndex((label) => label.at === clear.at);
+  const place = at / chart.labels.length;
   const anchor = place < 0.3 ? 'start' : place > 0.6 ? 'end' : 'middle';
-  const y = Math.max(clear.value, bar.get(clear.at));
+  const under = chart.labels.slice(Math.max(0, at - 2), at + 3).map((label) => bar.get(label.at));
+  const y = Math.max(clear.value, ...under.map((value) => value ?? 0));
   return Plot.text([clear], { x: 'at', y: () => y, dy: -10, text: () => series.name,
     textAnchor: anchor, fill: INK, ...HALO });
 }

@@ -131,7 +131,7 @@ final class HistoryOrder {
     }
 
     private void leave(String order) {
-        String reason = random.nextInt(3) == 0 ? "entered twice" : "guest left";
+        String reason = random.nextInt(3) == 0 ? "wrong" : "gone";
         shift.submit(new ForOrders(new OrderCommand.VoidOrder(order, 0, reason)));
         see(order);
     }

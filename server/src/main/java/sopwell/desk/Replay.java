@@ -12,6 +12,7 @@ import sopwell.log.Recorded;
 import sopwell.menu.MenuEvent.MenuAdopted;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.StandSettings;
+import sopwell.prep.calendar.CalendarEvent.CalendarSet;
 import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 
 /** Builds a stand from the log, reading only what the newest business day needs. Stateless. */
@@ -19,7 +20,7 @@ public final class Replay {
     private Replay() {}
 
     /**
-     * The stand as the log has it: the menu and recipes that were in force, then everything since
+     * The stand as the log has it: the menu, recipes and calendar that were in force, then all since
      * the newest date was first opened.
      *
      * @param alsoTo is handed every event that was read
@@ -68,12 +69,15 @@ public final class Replay {
     }
 
     /**
-     * A stand that knows the menu and the recipes that were in force at a place, and nothing else.
-     * It takes them in as they were adopted, so that it knows its own place.
+     * A stand that knows the menu, the recipes and the owner's calendar that were in force at a
+     * place, and nothing else. It takes them in as they came, so that it knows its own place.
      */
     public static Stand before(EventLog log, StandSettings settings, long from) {
         Stand stand = new Stand(settings);
-        Stream.of(log.lastOf(MenuAdopted.class, from), log.lastOf(RecipesAdopted.class, from))
+        Stream.of(
+                        log.lastOf(MenuAdopted.class, from),
+                        log.lastOf(RecipesAdopted.class, from),
+                        log.lastOf(CalendarSet.class, from))
                 .flatMapToLong(OptionalLong::stream)
                 .sorted()
                 .forEach(place -> log.read(place, place, stand::apply));

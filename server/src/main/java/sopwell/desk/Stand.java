@@ -30,6 +30,8 @@ import sopwell.orders.PaperEvent;
 import sopwell.orders.Papers;
 import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
+import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.stock.PanEvent;
 import sopwell.stock.Pans;
 import sopwell.stock.larder.BatchEvent;
@@ -57,6 +59,7 @@ public final class Stand {
     private final Papers papers = new Papers();
     private Menu menu;
     private RecipeBook recipes = RecipeBook.empty();
+    private OwnerCalendar calendar = OwnerCalendar.EMPTY;
     private Takings takings = new Takings(recipes);
     private final Outs outs = new Outs();
     private final OutSpans outSpans = new OutSpans();
@@ -113,6 +116,8 @@ public final class Stand {
         } else if (event instanceof RecipeEvent.RecipesAdopted adopted) {
             recipes = adopted.book();
             takings = new Takings(recipes);
+        } else if (event instanceof CalendarEvent.CalendarSet set) {
+            calendar = set.calendar();
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
@@ -170,6 +175,11 @@ public final class Stand {
     /** The book of recipes in force; an empty one before the first. */
     public RecipeBook recipes() {
         return recipes;
+    }
+
+    /** What the owner has said of days; an empty one before the first word. */
+    public OwnerCalendar calendar() {
+        return calendar;
     }
 
     /** What can be sold now; a menu must be in force. */

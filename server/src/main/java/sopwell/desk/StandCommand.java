@@ -8,6 +8,7 @@ import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.PaperCommand;
+import sopwell.prep.calendar.CalendarCommand;
 import sopwell.stock.PanCommand;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.stock.recipes.RecipeBook;
@@ -28,7 +29,8 @@ public sealed interface StandCommand {
         TILL,
         PAPER,
         MENU,
-        RECIPES
+        RECIPES,
+        CALENDAR
     }
 
     /** This command's kind. */
@@ -111,6 +113,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.TILL;
+        }
+    }
+
+    /** Something about coming days. */
+    record ForCalendar(CalendarCommand command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.CALENDAR;
         }
     }
 

@@ -21,6 +21,7 @@ import sopwell.orders.OrderRules;
 import sopwell.orders.OutRules;
 import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
+import sopwell.prep.calendar.CalendarRules;
 import sopwell.stock.PanRules;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.LarderRules;
@@ -110,6 +111,11 @@ final class StandRules {
                             ((StandCommand.ForPaper) command).command(),
                             stand.menu());
             case MENU -> adopt(stand, ((StandCommand.AdoptMenu) command).menu());
+            case CALENDAR ->
+                    CalendarRules.decide(
+                            stand.calendar(),
+                            ((StandCommand.ForCalendar) command).command(),
+                            stand.deciding(nowMs));
             case RECIPES ->
                     RecipeRules.decide(
                             stand.recipes(),

@@ -175,5 +175,19 @@ public enum Reason {
     /** The stand has no such note or coin; args: its value in cents. */
     UNKNOWN_UNIT,
     /** A count of notes or coins is not a count; args: the most. */
-    COUNT_WRONG
+    COUNT_WRONG,
+    /** A date can't be planned for; args: as typed, the first and the last that can. */
+    CALENDAR_DATE,
+    /** Hours are no times, or end before they begin; args: opens and closes, as typed. */
+    CALENDAR_HOURS,
+    /** An occasion has no name. */
+    OCCASION_NAME,
+    /** An owner's guess at an occasion is none; args: as typed, the least and most percent. */
+    OCCASION_PERCENT,
+    /** A date has as many occasions as it can have; args: the most. */
+    OCCASIONS_MANY,
+    /** A date has no such occasion; args: name, date. */
+    UNKNOWN_OCCASION,
+    /** A guess at a day's pieces is none; args: as typed, the most. */
+    GUESS_RANGE
 }

@@ -36,6 +36,11 @@ public final class Texts {
         return fault("by", by, Limits.NAME_CHARS_MAX);
     }
 
+    /** What is wrong with an occasion's name, if anything. */
+    public static Optional<Refusal> occasion(String name) {
+        return fault("occasion", name, Limits.NAME_CHARS_MAX);
+    }
+
     /** What is wrong with a station's question, if anything. */
     public static Optional<Refusal> question(String question) {
         return fault("question", question, Limits.QUERY_CHARS_MAX);

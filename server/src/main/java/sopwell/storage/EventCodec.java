@@ -14,6 +14,7 @@ import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.prep.calendar.CalendarEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
@@ -103,6 +104,8 @@ final class EventCodec {
             PanBodies.write(body, pan);
         } else if (event instanceof RecipeEvent recipes) {
             RecipeBodies.write(body, recipes);
+        } else if (event instanceof CalendarEvent calendar) {
+            CalendarBodies.write(body, calendar);
         } else if (event instanceof LarderEvent larder) {
             LarderBodies.write(body, larder);
         } else if (event instanceof BatchEvent batch) {
@@ -125,6 +128,7 @@ final class EventCodec {
             case DAY_REOPENED -> OrderBodies.read(body, OrderEvent.Kind.DAY_REOPENED);
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
             case RECIPES_ADOPTED -> RecipeBodies.read(body);
+            case CALENDAR_SET -> CalendarBodies.read(body);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
             case ORDER_TOLD -> OrderBodies.read(body, OrderEvent.Kind.TOLD);
             case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);

@@ -15,6 +15,7 @@ import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.prep.calendar.CalendarEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
@@ -31,6 +32,7 @@ enum EventName {
     DAY_REOPENED("day-reopened", 1, OrderEvent.DayReopened.class),
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
     RECIPES_ADOPTED("recipes-adopted", 1, RecipeEvent.RecipesAdopted.class),
+    CALENDAR_SET("calendar-set", 1, CalendarEvent.CalendarSet.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
     ORDER_TOLD("order-told", 1, OrderEvent.OrderTold.class),
     ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),
@@ -73,7 +75,7 @@ enum EventName {
 
     /** The events that come a few times a day at most; the log can list these. */
     static final List<EventName> RARE =
-            List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED, RECIPES_ADOPTED);
+            List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED, RECIPES_ADOPTED, CALENDAR_SET);
 
     private static final Map<String, EventName> BY_WRITTEN = byWritten();
     private static final Map<Class<? extends Event>, EventName> BY_TYPE = byType();

@@ -61,6 +61,8 @@ final class Sentences {
             case TOO_MANY_READINGS -> plain(key, args);
             case COUNT_WRONG, BAGS_RANGE, UNKNOWN_PAN, LEVEL_RANGE -> plain(key, args);
             case RECIPES_CHANGED -> plain(key, args);
+            case CALENDAR_DATE, CALENDAR_HOURS, OCCASION_NAME, OCCASION_PERCENT -> plain(key, args);
+            case OCCASIONS_MANY, UNKNOWN_OCCASION, GUESS_RANGE -> plain(key, args);
         };
     }
 

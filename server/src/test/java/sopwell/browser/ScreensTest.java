@@ -31,6 +31,7 @@ class ScreensTest {
                     "/prep/batches",
                     "/prep/counts",
                     "/prep/stock",
+                    "/prep/calendar",
                     "/till",
                     "/close",
                     "/screens",

@@ -30,6 +30,7 @@ import sopwell.orders.OutCommand;
 import sopwell.orders.Reason;
 import sopwell.orders.Safety;
 import sopwell.orders.StandSettings;
+import sopwell.prep.calendar.CalendarCommand;
 import sopwell.stock.PanCommand;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.stock.recipes.RecipeBook;
@@ -303,6 +304,11 @@ public final class Script {
     /** The reason of a refusal. */
     public static Reason reason(Decision decision) {
         return decision.refusal().orElseThrow().reason();
+    }
+
+    /** What the rules say to something about coming days; accepted, it has happened. */
+    public Decision decide(CalendarCommand command) {
+        return decide(new StandCommand.ForCalendar(command));
     }
 
     private Decision decide(StandCommand command) {

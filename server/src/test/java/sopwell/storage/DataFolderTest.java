@@ -23,6 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.Check;
 import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.prep.calendar.CalendarEvent.CalendarSet;
+import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 
 class DataFolderTest {
@@ -97,7 +99,7 @@ class DataFolderTest {
             assertEquals(0, SqliteFile.number(connection, "mmap_size"));
             assertEquals(
                     SqliteFile.APPLICATION_ID, SqliteFile.number(connection, "application_id"));
-            assertEquals(2, SqliteFile.number(connection, "user_version"));
+            assertEquals(3, SqliteFile.number(connection, "user_version"));
         }
     }
 
@@ -115,7 +117,7 @@ class DataFolderTest {
     void refusesALogOfANewerSopwellAndLeavesItAsItIs() throws SQLException, IOException {
         Path file = parent.resolve("log.sqlite");
         SqliteFile.prepare(file);
-        run(file, "PRAGMA user_version = 3");
+        run(file, "PRAGMA user_version = " + (SqliteFile.SCHEMA_VERSION + 1));
         byte[] before = Files.readAllBytes(file);
         try (DataFolder data = DataFolder.open(parent)) {
             FolderFault fault = assertThrows(FolderFault.class, () -> data.openLog("millrace"));
@@ -180,6 +182,8 @@ class DataFolderTest {
             assertEquals(List.of(1L), log.placesOf(MenuAdopted.class));
             assertEquals(List.of(2L), log.placesOf(RecipesAdopted.class));
             assertEquals(OptionalLong.of(2), log.lastOf(RecipesAdopted.class, 2));
+            log.append(List.of(Samples.entry(3, new CalendarSet(OwnerCalendar.EMPTY))));
+            assertEquals(List.of(3L), log.placesOf(CalendarSet.class));
         }
         try (Connection connection = SqliteFile.writer(file, SqliteFile.Options.USUAL)) {
             assertEquals(2, SqliteFile.number(connection, "user_version"));

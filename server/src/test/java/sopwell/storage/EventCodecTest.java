@@ -25,6 +25,7 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.prep.calendar.CalendarEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
@@ -50,6 +51,7 @@ class EventCodecTest {
                         PaceEvent.class,
                         TillEvent.class,
                         MenuEvent.class,
+                        CalendarEvent.class,
                         RecipeEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }

@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
@@ -32,6 +34,11 @@ import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.Quote;
+import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.calendar.NamedOccasion;
+import sopwell.prep.calendar.OpenHours;
+import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.stock.PanEvent;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
@@ -166,11 +173,26 @@ final class Samples {
         RecipeEvent recipes = new RecipeEvent.RecipesAdopted(smallBook());
         OrderEvent again = new OrderEvent.DayReopened(date, "a party came late");
         return Stream.of(
-                        List.of(remade, recipes, again),
+                        List.of(remade, recipes, again, calendar()),
                         oneOfEach(date, placed, part, query),
                         StockSamples.oneOfEach())
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    private static Event calendar() {
+        CalendarDay late =
+                new CalendarDay(
+                        LocalDate.of(2026, 12, 5),
+                        false,
+                        Optional.of(new OpenHours(630, 1_320)),
+                        List.of(
+                                new NamedOccasion("river festival", 40),
+                                new NamedOccasion("mill closed", 0)));
+        CalendarDay holiday =
+                new CalendarDay(LocalDate.of(2026, 12, 25), true, Optional.empty(), List.of());
+        return new CalendarEvent.CalendarSet(
+                OwnerCalendar.of(List.of(late, holiday), Map.of("beef", 150, "fries", 60)));
     }
 
     private static List<Event> oneOfEach(

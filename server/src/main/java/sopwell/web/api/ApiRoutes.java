@@ -63,6 +63,13 @@ public final class ApiRoutes {
                     post("/api/prep/waste", h -> h.calls().write(h.larder()::waste)),
                     post("/api/prep/deliveries", h -> h.calls().write(h.larder()::deliver)),
                     post("/api/prep/slicer/cleaned", h -> h.calls().write(h.larder()::cleanSlicer)),
+                    get("/api/prep/calendar", h -> h.calls().read(h.calendar()::get)),
+                    post("/api/prep/calendar/hours", h -> h.calls().write(h.calendar()::hours)),
+                    post("/api/prep/calendar/occasions", h -> h.calls().write(h.calendar()::add)),
+                    post(
+                            "/api/prep/calendar/occasions/removed",
+                            h -> h.calls().write(h.calendar()::remove)),
+                    post("/api/prep/guesses", h -> h.calls().write(h.calendar()::guess)),
                     get("/api/prep/batches", h -> h.calls().read(h.batches()::list)),
                     post("/api/prep/batches", h -> h.calls().write(h.batches()::start)),
                     post(

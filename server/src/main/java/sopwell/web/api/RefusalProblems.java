@@ -16,12 +16,18 @@ public final class RefusalProblems {
                     Reason.UNKNOWN_PAN,
                     Reason.UNKNOWN_INGREDIENT,
                     Reason.UNKNOWN_BATCH,
+                    Reason.UNKNOWN_OCCASION,
                     Reason.UNKNOWN_PART,
                     Reason.UNKNOWN_STATION,
                     Reason.UNKNOWN_QUERY);
 
     private static final Set<Reason> WRONG =
             EnumSet.of(
+                    Reason.CALENDAR_DATE,
+                    Reason.CALENDAR_HOURS,
+                    Reason.OCCASION_NAME,
+                    Reason.OCCASION_PERCENT,
+                    Reason.GUESS_RANGE,
                     Reason.NO_LINES,
                     Reason.TOO_MANY_LINES,
                     Reason.QUANTITY,

@@ -40,6 +40,7 @@ public final class Assets {
                     "css/queries.css",
                     "css/counter-queries.css",
                     "css/outs.css",
+                    "css/prep-calendar.css",
                     "css/prep-stock.css",
                     "css/prep-shelves.css",
                     "css/day-orders.css",

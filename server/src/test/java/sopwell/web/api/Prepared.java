@@ -29,6 +29,10 @@ final class Prepared {
         if (path.equals("/api/outs/back")) {
             done("/api/outs", "{\"out\": \"option:provolone\"}");
         }
+        if (path.equals("/api/prep/calendar/occasions/removed")) {
+            String festival = "{\"date\": \"tomorrow\", \"name\": \"river festival\"}";
+            done("/api/prep/calendar/occasions", festival);
+        }
         if (path.contains("{order}")) {
             path = path.replace("{order}", order(path));
         }

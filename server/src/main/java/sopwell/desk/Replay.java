@@ -20,8 +20,8 @@ public final class Replay {
     private Replay() {}
 
     /**
-     * The stand as the log has it: the menu, recipes and calendar that were in force, then all since
-     * the newest date was first opened.
+     * The stand as the log has it: the menu, recipes and calendar in force, then all since the
+     * newest date was first opened.
      *
      * @param alsoTo is handed every event that was read
      */

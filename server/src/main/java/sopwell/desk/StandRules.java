@@ -116,12 +116,12 @@ final class StandRules {
                             stand.calendar(),
                             ((StandCommand.ForCalendar) command).command(),
                             stand.deciding(nowMs));
-            case RECIPES ->
-                    RecipeRules.decide(
-                            stand.recipes(),
-                            ((StandCommand.AdoptRecipes) command).book(),
-                            ((StandCommand.AdoptRecipes) command).expected());
+            case RECIPES -> recipes(stand, (StandCommand.AdoptRecipes) command);
         };
+    }
+
+    private static Decision recipes(Stand stand, StandCommand.AdoptRecipes adopt) {
+        return RecipeRules.decide(stand.recipes(), adopt.book(), adopt.expected());
     }
 
     private static Decision orders(Stand stand, OrderCommand command, long nowMs) {

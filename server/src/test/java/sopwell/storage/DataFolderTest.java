@@ -186,7 +186,7 @@ class DataFolderTest {
             assertEquals(List.of(3L), log.placesOf(CalendarSet.class));
         }
         try (Connection connection = SqliteFile.writer(file, SqliteFile.Options.USUAL)) {
-            assertEquals(2, SqliteFile.number(connection, "user_version"));
+            assertEquals(3, SqliteFile.number(connection, "user_version"));
         }
     }
 

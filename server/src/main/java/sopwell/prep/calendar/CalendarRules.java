@@ -53,7 +53,7 @@ public final class CalendarRules {
         CalendarDay before = calendar.day(date.get());
         String opens = set.opens().strip();
         String closes = set.closes().strip();
-        if (set.closed() || opens.isEmpty() && closes.isEmpty()) {
+        if (set.closed() || (opens.isEmpty() && closes.isEmpty())) {
             return said(calendar, before.open(set.closed(), Optional.empty()), today);
         }
         OptionalInt from = minute(opens);

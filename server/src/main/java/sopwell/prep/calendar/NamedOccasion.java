@@ -23,8 +23,6 @@ public record NamedOccasion(String name, int percent) {
     /** As the forecast takes it. */
     public Occasion asKnown() {
         Occasion read = Occasion.read(name);
-        return percent == 0
-                ? read
-                : new Occasion(read.name(), read.kind(), 1 + percent / 100.0);
+        return percent == 0 ? read : new Occasion(read.name(), read.kind(), 1 + percent / 100.0);
     }
 }

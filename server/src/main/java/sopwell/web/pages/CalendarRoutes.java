@@ -84,8 +84,7 @@ final class CalendarRoutes {
     private Reply page(Ask ask, int status, String day, String sentence)
             throws PageHandling.Interrupted {
         OwnerCalendar calendar = PageHandling.await(context.follower().ask(Stand::calendar));
-        LocalDate today =
-                LocalDate.ofInstant(context.clock().instant(), context.settings().zone());
+        LocalDate today = LocalDate.ofInstant(context.clock().instant(), context.settings().zone());
         CalendarView view =
                 new CalendarView(
                         ask.screen().t(),

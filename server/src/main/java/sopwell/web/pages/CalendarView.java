@@ -125,7 +125,7 @@ public record CalendarView(
         return typed.getOrDefault("closes", said);
     }
 
-    /** The guesses in words, in the menu's order; items that are no longer sold come by their id. */
+    /** The guesses in words, in the menu's order; of items no longer sold by their id. */
     public List<String> guesses() {
         List<String> lines = new ArrayList<>();
         for (Item item : menu.items()) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import sopwell.prep.PrepAsk.When;
 import sopwell.prep.forecast.PastDay;
+import sopwell.prep.forecast.PastDay.Hours;
 import sopwell.prep.plan.PlanAsk.OpenDay;
 
 /**
@@ -41,7 +42,8 @@ final class Opening {
         for (int d = 0; d < many * 7 && days.size() < many; d++) {
             LocalDate date = when.today().plusDays(d);
             boolean isOpen =
-                    weekdays.contains(date.getDayOfWeek())
+                    (weekdays.contains(date.getDayOfWeek())
+                                    || ask.calendar().hours().containsKey(date))
                             && !ask.calendar().closed().contains(date);
             if (isOpen && (d > 0 || rest() > REST_MIN)) {
                 days.add(new OpenDay(date, ready(date)));
@@ -64,8 +66,12 @@ final class Opening {
     }
 
     private Instant ready(LocalDate date) {
-        Instant usual =
-                date.atTime(opens(date.getDayOfWeek())).atZone(ask.when().zone()).toInstant();
+        Hours planned = ask.calendar().hours().getOrDefault(date, Hours.UNKNOWN);
+        LocalTime opens =
+                planned.equals(Hours.UNKNOWN)
+                        ? opens(date.getDayOfWeek())
+                        : LocalTime.MIDNIGHT.plusMinutes(planned.from());
+        Instant usual = date.atTime(opens).atZone(ask.when().zone()).toInstant();
         Instant now = ask.when().now();
         return date.equals(ask.when().today()) && usual.isBefore(now)
                 ? now.plusSeconds(60L * BEGUN_MINUTES)

@@ -146,7 +146,7 @@ public final class PlanMaker {
     private ComingDay coming(OpenDay day) {
         return new ComingDay(
                 day.date(),
-                Hours.UNKNOWN,
+                ask.calendar().hours().getOrDefault(day.date(), Hours.UNKNOWN),
                 ask.calendar().occasions().getOrDefault(day.date(), List.of()));
     }
 

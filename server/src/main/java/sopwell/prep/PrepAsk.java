@@ -3,14 +3,19 @@ package sopwell.prep;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import sopwell.menu.Menu;
 import sopwell.mix.DayTally;
+import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.prep.forecast.Occasion;
 import sopwell.prep.forecast.Outlook;
 import sopwell.prep.forecast.PastDay;
+import sopwell.prep.forecast.PastDay.Hours;
 import sopwell.prep.plan.PlanAsk.Busy;
 import sopwell.stock.larder.StockNow;
 
@@ -51,23 +56,44 @@ public record PrepAsk(
      * What is known of coming days.
      *
      * @param closed dates on which the stand does not open
+     * @param hours those that are not the usual ones, by date
      * @param occasions what is particular, by date
      * @param guesses pieces a plain day of each item, as the owner sees it; may be empty
      * @param busy what can't be used for a while: an oven that is out
      */
     public record Calendar(
             Set<LocalDate> closed,
+            Map<LocalDate, Hours> hours,
             Map<LocalDate, List<Occasion>> occasions,
             Map<String, Double> guesses,
             List<Busy> busy) {
         /** Nothing is known. */
-        public static final Calendar NONE = new Calendar(Set.of(), Map.of(), Map.of(), List.of());
+        public static final Calendar NONE =
+                new Calendar(Set.of(), Map.of(), Map.of(), Map.of(), List.of());
 
         public Calendar {
             closed = Set.copyOf(closed);
+            hours = Map.copyOf(hours);
             occasions = Map.copyOf(occasions);
             guesses = Map.copyOf(guesses);
             busy = List.copyOf(busy);
+        }
+
+        /** What the owner has said of days. */
+        public static Calendar of(OwnerCalendar said) {
+            Set<LocalDate> closed = new HashSet<>();
+            Map<LocalDate, Hours> hours = new HashMap<>();
+            Map<LocalDate, List<Occasion>> occasions = new HashMap<>();
+            for (CalendarDay day : said.days().values()) {
+                if (day.closed()) {
+                    closed.add(day.date());
+                }
+                if (day.hours().isPresent()) {
+                    hours.put(day.date(), day.plannedHours());
+                }
+                occasions.put(day.date(), day.known());
+            }
+            return new Calendar(closed, hours, occasions, said.guesses().items(), List.of());
         }
     }
 

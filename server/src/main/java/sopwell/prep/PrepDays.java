@@ -8,6 +8,7 @@ import java.util.Map;
 import sopwell.mix.DayTally;
 import sopwell.mix.DayTally.HalfHour;
 import sopwell.mix.Ways;
+import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.prep.forecast.History;
 import sopwell.prep.forecast.PastDay;
 import sopwell.prep.forecast.PastDay.Hours;
@@ -26,8 +27,10 @@ public final class PrepDays {
      * day without orders tells nothing.
      *
      * @param outs what could not be sold, by day
+     * @param calendar what was particular about them
      */
-    public static List<PastDay> of(List<DayTally> days, Map<LocalDate, List<OutSpan>> outs) {
+    public static List<PastDay> of(
+            List<DayTally> days, Map<LocalDate, List<OutSpan>> outs, OwnerCalendar calendar) {
         List<PastDay> past = new ArrayList<>();
         for (DayTally day : days) {
             List<Sold> sold = new ArrayList<>();
@@ -45,7 +48,7 @@ public final class PrepDays {
                                     hours(sold),
                                     sold,
                                     outs.getOrDefault(day.date(), List.of()),
-                                    List.of(),
+                                    calendar.day(day.date()).known(),
                                     List.of()));
         }
         return past;

@@ -75,7 +75,14 @@ enum EventName {
 
     /** The events that come a few times a day at most; the log can list these. */
     static final List<EventName> RARE =
-            List.of(DAY_OPENED, DAY_CLOSED, MENU_ADOPTED, RECIPES_ADOPTED, CALENDAR_SET);
+            List.of(
+                    DAY_OPENED,
+                    DAY_CLOSED,
+                    MENU_ADOPTED,
+                    RECIPES_ADOPTED,
+                    CALENDAR_SET,
+                    OUT_MARKED,
+                    OUT_LIFTED);
 
     private static final Map<String, EventName> BY_WRITTEN = byWritten();
     private static final Map<Class<? extends Event>, EventName> BY_TYPE = byType();

@@ -28,6 +28,8 @@ import sopwell.prep.PrepAsk;
 import sopwell.prep.PrepDays;
 import sopwell.prep.PrepTerms;
 import sopwell.prep.SellOuts;
+import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.prep.forecast.PastDay;
 import sopwell.prep.forecast.PastDay.OutSpan;
 import sopwell.stock.larder.StockNow;
 
@@ -69,7 +71,7 @@ public final class PrepPlans implements AutoCloseable {
     }
 
     /** What is taken along from the stand. */
-    private record Seen(long seq, long atMs, Menu menu, StockNow stock) {}
+    private record Seen(long seq, long atMs, Menu menu, StockNow stock, OwnerCalendar calendar) {}
 
     /** Plans for one stand. */
     public PrepPlans(
@@ -93,7 +95,7 @@ public final class PrepPlans implements AutoCloseable {
 
     private Seen seen(Stand stand, long atMs) {
         StockNow stock = StockNow.of(stand.recipes(), stand.larder(), settings.safety(), atMs);
-        return new Seen(stand.seq(), atMs, stand.menu(), stock);
+        return new Seen(stand.seq(), atMs, stand.menu(), stock, stand.calendar());
     }
 
     private synchronized CompletableFuture<Made> of(Seen seen) {
@@ -115,12 +117,13 @@ public final class PrepPlans implements AutoCloseable {
         LocalDate today = LocalDate.ofInstant(now, settings.zone());
         List<DayTally> tallies =
                 book.days(today.minusDays(Limits.PREP_HISTORY_DAYS_MAX), today.minusDays(1));
+        List<PastDay> days = PrepDays.of(tallies, outs(), seen.calendar());
         PrepAsk ask =
                 new PrepAsk(
                         seen.menu(),
                         seen.stock(),
-                        new PrepAsk.Past(PrepDays.of(tallies, outs()), tallies, List.of()),
-                        PrepAsk.Calendar.NONE,
+                        new PrepAsk.Past(days, tallies, List.of()),
+                        PrepAsk.Calendar.of(seen.calendar()),
                         PrepTerms.USUAL,
                         settings.safety().food().cooling().totalMinutes(),
                         new PrepAsk.When(now, settings.zone()));

@@ -21,6 +21,7 @@ import sopwell.mix.DayTally.Counts;
 import sopwell.mix.DayTally.HalfHour;
 import sopwell.mix.DayTally.Sold;
 import sopwell.orders.Safety;
+import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.stock.larder.Held;
 import sopwell.stock.larder.Larder;
 import sopwell.stock.larder.LarderEvent.StockCarried;
@@ -141,7 +142,7 @@ final class DemoBook {
         return new PrepAsk(
                 menu(),
                 stock,
-                new PrepAsk.Past(PrepDays.of(days, Map.of()), days, List.of()),
+                new PrepAsk.Past(PrepDays.of(days, Map.of(), OwnerCalendar.EMPTY), days, List.of()),
                 PrepAsk.Calendar.NONE,
                 PrepTerms.USUAL,
                 360,

@@ -9,10 +9,15 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sopwell.mix.DayTally;
 import sopwell.prep.MadePlan.Ground;
+import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.NamedOccasion;
+import sopwell.prep.calendar.OpenHours;
+import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.prep.plan.Hindrance;
 import sopwell.prep.plan.PlanAsk;
 import sopwell.prep.plan.PlanAsk.Busy;
@@ -128,7 +133,8 @@ class PlanMakerTest {
         double rolls = demand(plan, "roll").means().get(3);
         assertTrue(rolls > 10 && rolls < 200, "a part of two hundred pieces: " + rolls);
         PrepAsk.Calendar guessed =
-                new PrepAsk.Calendar(Set.of(), Map.of(), Map.of("beef", 100.0), List.of());
+                new PrepAsk.Calendar(
+                        Set.of(), Map.of(), Map.of(), Map.of("beef", 100.0), List.of());
         MadePlan own = PlanMaker.make(with(ask, guessed));
         assertEquals(Ground.GUESSES, own.basis().ground());
         double beef = demand(own, "beef-sliced").means().get(1);
@@ -179,7 +185,7 @@ class PlanMakerTest {
         Instant back = HALF_PAST_SEVEN.plusSeconds(6 * 86_400);
         Busy out = new Busy("oven", 6, HALF_PAST_SEVEN, back);
         PrepAsk.Calendar calendar =
-                new PrepAsk.Calendar(Set.of(), Map.of(), Map.of(), List.of(out));
+                new PrepAsk.Calendar(Set.of(), Map.of(), Map.of(), Map.of(), List.of(out));
         MadePlan plan = PlanMaker.make(with(ask(1), calendar));
         assertTrue(
                 plan.plan().warnings().stream()
@@ -198,9 +204,33 @@ class PlanMakerTest {
     }
 
     @Test
+    void whatTheOwnerSaidOfDaysChangesWhatIsPlannedForThem() {
+        LocalDate next = TUESDAY.plusDays(1);
+        LocalDate monday = TUESDAY.plusDays(6);
+        CalendarDay festival =
+                new CalendarDay(
+                        next,
+                        false,
+                        Optional.of(new OpenHours(480, 1_200)),
+                        List.of(new NamedOccasion("river festival", 100)));
+        CalendarDay extra =
+                new CalendarDay(monday, false, Optional.of(new OpenHours(630, 900)), List.of());
+        OwnerCalendar said = OwnerCalendar.of(List.of(festival, extra), Map.of());
+        MadePlan plain = PlanMaker.make(with(ask(1), PrepAsk.Calendar.NONE));
+        MadePlan festive = PlanMaker.make(with(ask(1), PrepAsk.Calendar.of(said)));
+        double usual = plain.forecast(next).orElseThrow().total().mean();
+        double more = festive.forecast(next).orElseThrow().total().mean();
+        assertTrue(more > 1.4 * usual, more + " against " + usual);
+        assertEquals(Instant.parse("2026-11-25T14:00:00Z"), festive.days().get(1).readyBy());
+        assertTrue(festive.days().stream().anyMatch(day -> day.date().equals(monday)));
+        assertTrue(plain.days().stream().noneMatch(day -> day.date().equals(monday)));
+    }
+
+    @Test
     void aDayThatIsClosedIsNotPlannedForAndOfTodayOnlyTheRestIs() {
         PrepAsk.Calendar calendar =
-                new PrepAsk.Calendar(Set.of(TUESDAY.plusDays(1)), Map.of(), Map.of(), List.of());
+                new PrepAsk.Calendar(
+                        Set.of(TUESDAY.plusDays(1)), Map.of(), Map.of(), Map.of(), List.of());
         List<PlanAsk.OpenDay> days = PlanMaker.make(with(ask(1), calendar)).days();
         assertEquals(TUESDAY, days.get(0).date());
         assertEquals(TUESDAY.plusDays(2), days.get(1).date());

@@ -26,6 +26,7 @@ import sopwell.prep.plan.PlanAsk.OpenDay;
 import sopwell.prep.plan.PlanAsk.Terms;
 import sopwell.prep.plan.Planner;
 import sopwell.prep.plan.PrepPlan;
+import sopwell.prep.plan.PrepPlan.Warning;
 import sopwell.prep.quantity.Stakes;
 import sopwell.stock.recipes.RecipeBook;
 
@@ -99,7 +100,7 @@ public final class PlanMaker {
                         terms());
         Map<LocalDate, DayForecast> byDate = new LinkedHashMap<>();
         forecasts.forEach(one -> byDate.put(one.date(), one));
-        return made(planAsk, byDate, basis(forecasts, guesses), Planner.plan(planAsk));
+        return made(planAsk, byDate, basis(forecasts, guesses), told(Planner.plan(planAsk)));
     }
 
     private MadePlan made(
@@ -117,6 +118,32 @@ public final class PlanMaker {
                 used,
                 basis,
                 plan);
+    }
+
+    /** Loads of one need that miss their time are told together. */
+    private static PrepPlan told(PrepPlan plan) {
+        Map<List<Object>, Warning> told = new LinkedHashMap<>();
+        for (Warning one : plan.warnings()) {
+            told.merge(
+                    List.of(one.kind(), one.ingredient(), one.by(), one.asked()),
+                    one,
+                    PlanMaker::both);
+        }
+        return new PrepPlan(plan.tasks(), plan.orders(), List.copyOf(told.values()));
+    }
+
+    private static Warning both(Warning one, Warning other) {
+        boolean later =
+                one.readyAt().isPresent()
+                        && other.readyAt().filter(one.readyAt().get()::isAfter).isEmpty();
+        return new Warning(
+                one.kind(),
+                one.ingredient(),
+                one.by(),
+                one.asked(),
+                Math.max(0, one.possible() + other.possible() - one.asked()),
+                one.hindrance(),
+                later ? other.readyAt() : one.readyAt());
     }
 
     private MadePlan nothing(Ground ground) {

@@ -40,6 +40,8 @@ public enum ProblemKind {
     RECIPES_FAULTY(422),
     /** The idempotency key stands for another request. */
     KEY_REUSED(422),
+    /** The dates of a plan lie outside what is planned. */
+    PLAN_DATES_WRONG(422),
     /** The parameter {@code open} has another value than true. */
     OPEN_WRONG(422),
     /** The price was told by a menu that was never in force here. */

@@ -27,6 +27,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
             TillApi till,
             OutApi outs,
             RecipeApi recipes,
+            PrepApi prep,
             StandApi stand) {
         static Handlers of(ApiContext context) {
             DayApi days = new DayApi(context);
@@ -45,6 +46,7 @@ record ApiRoute(HttpString method, String path, Function<Handlers, HttpHandler> 
                     new TillApi(context, days),
                     new OutApi(context),
                     new RecipeApi(context),
+                    new PrepApi(context),
                     new StandApi(context));
         }
     }

@@ -58,6 +58,7 @@ public final class ApiRoutes {
                     get("/api/boards/{board}", h -> h.calls().read(h.stand()::board)),
                     get("/api/pans", h -> h.calls().read(h.pans()::list)),
                     post("/api/pans/{pan}/refills", h -> h.calls().write(h.pans()::refill)),
+                    get("/api/prep/plan", h -> h.calls().read(h.prep()::plan)),
                     get("/api/prep/stock", h -> h.calls().read(h.larder()::list)),
                     post("/api/prep/counts", h -> h.calls().write(h.larder()::count)),
                     post("/api/prep/waste", h -> h.calls().write(h.larder()::waste)),

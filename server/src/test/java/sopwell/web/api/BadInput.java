@@ -223,6 +223,8 @@ record BadInput(
                     sent("GET", "/api/orders/1", 404, "unknown-order"),
                     sent("GET", "/api/orders/%3Cscript%3E", 404, "unknown-order"),
                     sent("GET", "/api/orders?open=maybe", 422, "open-wrong"),
+                    sent("GET", "/api/prep/plan?days=0", 422, "plan-dates-wrong"),
+                    sent("GET", "/api/prep/plan?from=soon", 422, "plan-dates-wrong"),
                     sent("GET", "/api/boards/roof", 404, "no-such-board"),
                     sent("GET", "/api/days/2026-13-01/mix", 422, "date-wrong"),
                     sent("GET", "/api/days/yesterday/waits", 422, "date-wrong"),

@@ -1,0 +1,115 @@
+package sopwell.web.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import sopwell.desk.StandCommand;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.storage.RecipeReader;
+
+/** The plan of prep on a screen: of a stand that begins today, with the demo's recipes. */
+class PrepPagesTest {
+    private PageStand stand;
+
+    @BeforeEach
+    void open() throws Exception {
+        stand = new PageStand();
+    }
+
+    @AfterEach
+    void close() {
+        stand.close();
+    }
+
+    private void adopt() throws Exception {
+        byte[] json = PrepPagesTest.class.getResourceAsStream("/demo/recipes.json").readAllBytes();
+        RecipeBook book = RecipeReader.read(json, PageStand.menu()).book().orElseThrow();
+        stand.ask(new StandCommand.AdoptRecipes(book, RecipeBook.empty().revision()));
+    }
+
+    private String page(String path) {
+        HttpResponse<String> got = stand.get(path);
+        assertEquals(200, got.statusCode(), got.body());
+        return got.body().replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void withoutRecipesItSaysWhatIsMissing() {
+        String page = page("/prep");
+        assertTrue(page.contains("There is no book of recipes yet"), page);
+        assertTrue(page("/prep?lang=es").contains("Todavía no hay recetario"));
+    }
+
+    @Test
+    void theFirstDayStandsOnAGuessAndSaysSo() throws Exception {
+        adopt();
+        String page = page("/prep");
+        assertTrue(page.contains("a guess of 200 pieces a day"), page);
+        assertTrue(page.contains("Never counted: 39 ingredients"), page);
+        assertTrue(page.contains("Today, Fri, Nov 27"), page);
+        assertTrue(page.contains("in nine of ten cases"), page);
+        assertTrue(page.contains("what your local health department"), page);
+        assertTrue(page.contains("Order by Fri, Nov 27"), page);
+        String spanish = page("/prep?lang=es");
+        assertTrue(spanish.contains("una suposición de 200 piezas al día"), spanish);
+        assertFalse(spanish.contains("Needed"), spanish);
+    }
+
+    @Test
+    void aTaskStartsABatchWithThePlannedAmount() throws Exception {
+        adopt();
+        String body = stand.get("/prep").body();
+        Matcher form =
+                Pattern.compile(
+                                "name=\"key\" value=\"([^\"]*)\">\\s*<input type=\"hidden\""
+                                        + " name=\"makes\" value=\"([^\"]*)\">\\s*<input"
+                                        + " type=\"hidden\" name=\"lots\" value=\"(\\d+)\">\\s*"
+                                        + "<input type=\"hidden\" name=\"note\" value=\"([^\"]*)\"")
+                        .matcher(body);
+        assertTrue(form.find(), body);
+        HttpResponse<String> started =
+                stand.post(
+                        "/prep/batches",
+                        Map.of(
+                                "key",
+                                form.group(1),
+                                "makes",
+                                form.group(2),
+                                "lots",
+                                form.group(3),
+                                "note",
+                                form.group(4)));
+        assertEquals(303, started.statusCode());
+        String batch = page(started.headers().firstValue("Location").orElseThrow());
+        assertTrue(batch.contains("by the plan: start"), batch);
+    }
+
+    @Test
+    void datesThatAreNotPlannedAreRefusedWithWhatWouldBeRight() throws Exception {
+        adopt();
+        for (String asked : new String[] {"from=2026-11-26", "days=0", "days=x", "from=soon"}) {
+            HttpResponse<String> got = stand.get("/prep?" + asked);
+            assertEquals(422, got.statusCode(), asked);
+            assertTrue(got.body().contains("a date from 2026-11-27 to 2026-12-10"), got.body());
+        }
+        assertTrue(page("/prep?from=2026-11-29&days=1").contains("Sun, Nov 29"));
+    }
+
+    @Test
+    void thePlanIsMadeAnewWhenSomethingWasCounted() throws Exception {
+        adopt();
+        stand.press(
+                "/prep/counts",
+                "count-1",
+                Map.of("do", "count", "ingredient", "roll", "amount", "500", "unit", "each"));
+        assertTrue(page("/prep").contains("Never counted: 38 ingredients"));
+    }
+}

@@ -28,6 +28,7 @@ class ScreensTest {
                     "/ready",
                     "/orders",
                     "/outs",
+                    "/prep",
                     "/prep/batches",
                     "/prep/counts",
                     "/prep/stock",

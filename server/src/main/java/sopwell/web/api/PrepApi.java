@@ -45,8 +45,7 @@ final class PrepApi {
     }
 
     CompletableFuture<Reply> plan(HttpServerExchange exchange, T text) throws Refused {
-        LocalDate today =
-                LocalDate.ofInstant(context.clock().instant(), context.settings().zone());
+        LocalDate today = LocalDate.ofInstant(context.clock().instant(), context.settings().zone());
         Dates dates = dates(exchange, text, today);
         return context.plans()
                 .now()
@@ -156,8 +155,7 @@ final class PrepApi {
         json.writeNumberField("lots", task.lots());
         number(json, "gives", task.gives().doubleValue());
         json.writeArrayFieldStart("takes");
-        for (Map.Entry<String, BigDecimal> one :
-                new java.util.TreeMap<>(task.takes()).entrySet()) {
+        for (Map.Entry<String, BigDecimal> one : new java.util.TreeMap<>(task.takes()).entrySet()) {
             json.writeStartObject();
             json.writeStringField("ingredient", one.getKey());
             number(json, "amount", one.getValue().doubleValue());
@@ -233,8 +231,7 @@ final class PrepApi {
         json.writeEndObject();
     }
 
-    private static void number(JsonGenerator json, String field, double number)
-            throws IOException {
+    private static void number(JsonGenerator json, String field, double number) throws IOException {
         json.writeNumberField(
                 field,
                 BigDecimal.valueOf(number)

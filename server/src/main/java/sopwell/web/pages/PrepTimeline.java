@@ -86,8 +86,7 @@ public record PrepTimeline(List<Day> days, List<Row> rows) {
             }
         }
         List<Row> rows = new ArrayList<>();
-        bars.forEach(
-                (id, some) -> rows.add(new Row(view.name(id), TOP + rows.size() * ROW, some)));
+        bars.forEach((id, some) -> rows.add(new Row(view.name(id), TOP + rows.size() * ROW, some)));
         return new PrepTimeline(days, rows);
     }
 
@@ -98,8 +97,7 @@ public record PrepTimeline(List<Day> days, List<Row> rows) {
     private static int x(PrepView view, Instant at) {
         Instant from = start(view, view.from());
         long all =
-                Duration.between(from, start(view, view.from().plusDays(view.days())))
-                        .toMinutes();
+                Duration.between(from, start(view, view.from().plusDays(view.days()))).toMinutes();
         long minutes = Duration.between(from, at).toMinutes();
         return (int) (LEFT + Math.floorDiv(minutes * (WIDTH - LEFT), all));
     }

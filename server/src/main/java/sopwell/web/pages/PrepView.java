@@ -79,9 +79,7 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
 
     /** A date in words; today is called so. */
     public String day(LocalDate date) {
-        return date.equals(plan.today())
-                ? t().of("prep.today", t().day(date))
-                : t().day(date);
+        return date.equals(plan.today()) ? t().of("prep.today", t().day(date)) : t().day(date);
     }
 
     /** A time of day. */
@@ -203,20 +201,18 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
                 && switch (warning.kind()) {
                     case SHORT_BEFORE_DELIVERY, NO_DELIVERY -> true;
                     case NOT_IN_TIME,
-                                    EXPIRES_TOO_EARLY,
-                                    COOLING_TOO_LONG,
-                                    LOT_TOO_LARGE,
-                                    NO_STAKES,
-                                    NO_FORECAST ->
+                            EXPIRES_TOO_EARLY,
+                            COOLING_TOO_LONG,
+                            LOT_TOO_LARGE,
+                            NO_STAKES,
+                            NO_FORECAST ->
                             false;
                 };
     }
 
     private String sentence(Warning warning) {
-        String best =
-                warning.readyAt().map(at -> t().of("prep.best", when(at))).orElse("");
-        String way =
-                warning.hindrance().map(h -> t().under("prep.way", h.name())).orElse("");
+        String best = warning.readyAt().map(at -> t().of("prep.best", when(at))).orElse("");
+        String way = warning.hindrance().map(h -> t().under("prep.way", h.name())).orElse("");
         return t().under(
                         "prep.warning",
                         warning.kind().name(),

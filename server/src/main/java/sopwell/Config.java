@@ -1,6 +1,7 @@
 package sopwell;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -12,7 +13,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
-        synopsisSubcommandLabel = "serve|rehearse|check|rebuild|backtest")
+        synopsisSubcommandLabel = "serve|rehearse|check|rebuild|export|backtest")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -56,6 +57,63 @@ final class Config {
             mixinStandardHelpOptions = true,
             description = "Counts the past days of a stand that does not run anew from its log.")
     static final class Rebuild extends InFolder {}
+
+    /** What can be exported of a stand's days. */
+    enum What {
+        mix,
+        waits,
+        till,
+        exceptions
+    }
+
+    /** As what it is written. */
+    enum Format {
+        csv,
+        json
+    }
+
+    /** {@code sopwell export}. */
+    @Command(
+            name = "export",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Writes what is known of a stand's days as a table, from its log as it is now;"
+                            + " the stand may run meanwhile and is not disturbed.")
+    static final class Export extends InFolder {
+        @Option(
+                names = "--what",
+                paramLabel = "WHAT",
+                required = true,
+                description = "${COMPLETION-CANDIDATES}.")
+        What what;
+
+        @Option(
+                names = "--from",
+                paramLabel = "DATE",
+                required = true,
+                description = "The first day, such as 2026-11-01.")
+        LocalDate from;
+
+        @Option(
+                names = "--to",
+                paramLabel = "DATE",
+                description = "The last day; the first alone when left out.")
+        LocalDate to;
+
+        @Option(
+                names = "--format",
+                paramLabel = "FORMAT",
+                defaultValue = "csv",
+                description = "${COMPLETION-CANDIDATES}: ${DEFAULT-VALUE}.")
+        Format format;
+
+        @Option(
+                names = "--out",
+                paramLabel = "FILE",
+                required = true,
+                description = "The file that is written; one that is there is replaced.")
+        Path out;
+    }
 
     /** {@code sopwell backtest}. */
     @Command(

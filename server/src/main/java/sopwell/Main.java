@@ -30,6 +30,7 @@ public final class Main {
         Config.Rehearse rehearse = new Config.Rehearse();
         Config.CheckBooks check = new Config.CheckBooks();
         Config.Rebuild rebuild = new Config.Rebuild();
+        Config.Export export = new Config.Export();
         Config.Backtest backtest = new Config.Backtest();
         Map<Object, Run> runs =
                 Map.of(
@@ -37,9 +38,10 @@ public final class Main {
                         rehearse, Main::rehearse,
                         check, () -> new Books(check.data, System.out).check(),
                         rebuild, () -> new Books(rebuild.data, System.out).rebuild(),
+                        export, () -> new Exporting(export, System.out).run(),
                         backtest, () -> new Backtest(backtest, System.out).run());
         CommandLine line = new CommandLine(new Config());
-        List.of(serve, rehearse, check, rebuild, backtest).forEach(line::addSubcommand);
+        List.of(serve, rehearse, check, rebuild, export, backtest).forEach(line::addSubcommand);
         try {
             ParseResult parsed = line.parseArgs(args);
             if (CommandLine.printHelpIfRequested(parsed)) {

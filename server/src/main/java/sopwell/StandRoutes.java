@@ -87,6 +87,7 @@ final class StandRoutes implements AutoCloseable {
     }
 
     void add(RoutingHandler routes) {
+        Tallies tallies = new Tallies(follower, book, settings, this::names);
         PageRoutes.add(
                 routes,
                 new PageContext(
@@ -101,7 +102,7 @@ final class StandRoutes implements AutoCloseable {
                         () -> parser(follower.menu()),
                         this::parserOf,
                         this::figures,
-                        new Tallies(follower, book, settings, this::names),
+                        tallies,
                         date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
                         past,
                         recipes,
@@ -127,7 +128,8 @@ final class StandRoutes implements AutoCloseable {
                                     LocalDate date, Function<Stand, A> question) {
                                 return askDay(date, question);
                             }
-                        }));
+                        },
+                        tallies));
     }
 
     /** Ends what is still being read for somebody. */

@@ -75,9 +75,11 @@ public final class DayBook {
         return mixes.of(ends(dates), this::stand);
     }
 
-    /** The waits of days that others have followed, oldest first; both dates included. */
-    public List<WaitTally> waits(LocalDate from, LocalDate to) {
-        return waits.of(ends(from, to), this::stand);
+    /** The waits of days that others have followed and that are wanted, oldest first. */
+    public List<WaitTally> waits(LocalDate from, LocalDate to, Predicate<LocalDate> which) {
+        NavigableMap<LocalDate, Long> ends = ends(from, to);
+        ends.keySet().removeIf(which.negate());
+        return waits.of(ends, this::stand);
     }
 
     /** The waits of single days that others have followed, oldest first. */

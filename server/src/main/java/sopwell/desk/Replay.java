@@ -84,6 +84,15 @@ public final class Replay {
         return stand;
     }
 
+    /** The dates between two, both included, on which a day was opened, oldest first. */
+    public static List<LocalDate> dates(EventLog log, LocalDate from, LocalDate to) {
+        return log.placesOf(DayOpened.class).stream()
+                .map(place -> dateAt(log, place))
+                .filter(date -> !date.isBefore(from) && !date.isAfter(to))
+                .distinct()
+                .toList();
+    }
+
     private static Stand range(
             EventLog log, StandSettings settings, long from, long to, Consumer<Recorded> alsoTo) {
         Stand stand = before(log, settings, from);

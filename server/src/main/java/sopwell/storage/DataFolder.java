@@ -28,10 +28,10 @@ public final class DataFolder implements AutoCloseable {
     private static final String LOCK = "sopwell.lock";
 
     private final Path folder;
-    private final FileChannel lockFile;
+    private final Optional<FileChannel> lockFile;
     private boolean logIsOpen;
 
-    private DataFolder(Path folder, FileChannel lockFile) {
+    private DataFolder(Path folder, Optional<FileChannel> lockFile) {
         this.folder = folder;
         this.lockFile = lockFile;
     }
@@ -55,10 +55,22 @@ public final class DataFolder implements AutoCloseable {
                 lockFile.close();
                 throw new FolderFault("Another Sopwell server runs on " + folder + " already.");
             }
-            return new DataFolder(folder, lockFile);
+            return new DataFolder(folder, Optional.of(lockFile));
         } catch (IOException e) {
             throw new FolderFault("The data folder " + folder + " can't be used: " + e, e);
         }
+    }
+
+    /**
+     * A folder that is only looked at, whether a server runs on it or not.
+     *
+     * @throws FolderFault when there is no such folder
+     */
+    public static DataFolder look(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new FolderFault("There is no folder " + folder + ".");
+        }
+        return new DataFolder(folder, Optional.empty());
     }
 
     public Path path() {
@@ -101,7 +113,8 @@ public final class DataFolder implements AutoCloseable {
     }
 
     /**
-     * Opens the log of a stand; once per folder.
+     * Opens the log of a stand; once per folder. That of a folder that is only looked at takes no
+     * entries and shows what was there when it was opened.
      *
      * @throws FolderFault when the file is not a log that this Sopwell can write
      */
@@ -111,7 +124,11 @@ public final class DataFolder implements AutoCloseable {
 
     SqliteLog openLog(String stand, SqliteFile.Options options) {
         Check.that(!logIsOpen, "a folder's log is opened once");
-        SqliteLog log = new SqliteLog(folder.resolve(LOG), stand, options);
+        Path file = folder.resolve(LOG);
+        SqliteLog log =
+                lockFile.isPresent()
+                        ? new SqliteLog(file, stand, options)
+                        : SqliteLog.reading(file, stand);
         logIsOpen = true;
         return log;
     }
@@ -125,7 +142,9 @@ public final class DataFolder implements AutoCloseable {
     @Override
     public void close() {
         try {
-            lockFile.close();
+            if (lockFile.isPresent()) {
+                lockFile.get().close();
+            }
         } catch (IOException e) {
             throw new FolderFault("The lock on " + folder + " was not given back: " + e, e);
         }
@@ -152,6 +171,7 @@ public final class DataFolder implements AutoCloseable {
 
     /** A reader, or a power cut, finds the old file or the new one, never half of one. */
     private void write(String name, byte[] bytes) {
+        Check.that(lockFile.isPresent(), "who only looks writes nothing");
         Path target = folder.resolve(name);
         Path fresh = folder.resolve(name + ".new");
         try {

@@ -189,7 +189,7 @@ final class SqliteFile {
         }
     }
 
-    private static void verify(Path file, Connection connection) throws SQLException {
+    static void verify(Path file, Connection connection) throws SQLException {
         int application = number(connection, "application_id");
         int version = number(connection, "user_version");
         if (application == 0 && version == 0 && number(connection, "schema_version") == 0) {

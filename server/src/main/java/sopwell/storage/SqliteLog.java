@@ -2,6 +2,7 @@ package sopwell.storage;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -65,6 +66,32 @@ public final class SqliteLog implements EventLog {
                 giveUp();
             }
         }
+    }
+
+    /** A log that is only looked at, also while a server writes to it. */
+    private SqliteLog(Path file, String stand) {
+        this.file = file;
+        this.stand = stand;
+        this.options = SqliteFile.Options.USUAL;
+        this.chain = new LogRow.Chain(stand);
+        this.reader = new SqliteReader(file, stand);
+        this.closed = true;
+        try (Connection probe = SqliteFile.reader(file)) {
+            SqliteFile.verify(file, probe);
+        } catch (SQLException e) {
+            throw new FolderFault("The log " + file + " can't be read: " + e.getMessage(), e);
+        }
+        lastSeq = reader.lastSeq();
+        epoch = reader.epoch();
+    }
+
+    /**
+     * Opens a log to look at what it holds now; it takes no entries.
+     *
+     * @throws FolderFault when the file is not a log that this Sopwell can read
+     */
+    static SqliteLog reading(Path file, String stand) {
+        return new SqliteLog(file, stand);
     }
 
     @Override

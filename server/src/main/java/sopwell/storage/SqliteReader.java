@@ -37,6 +37,7 @@ final class SqliteReader implements AutoCloseable {
                     + " ORDER BY seq DESC LIMIT 1";
     private static final String PLACES_OF =
             "SELECT seq FROM events WHERE stand = ? AND kind = ? ORDER BY seq";
+    private static final String LAST = "SELECT max(seq) FROM events WHERE stand = ?";
     private static final String EPOCH = "SELECT value FROM meta WHERE name = 'epoch'";
 
     /** Written as in the index, or SQLite would not use it. */
@@ -103,6 +104,17 @@ final class SqliteReader implements AutoCloseable {
                         }
                     }
                     return places;
+                });
+    }
+
+    /** The last place, or 0 when the log is empty. */
+    long lastSeq() {
+        return with(
+                session -> {
+                    try (PreparedStatement query = session.connection.prepareStatement(LAST)) {
+                        query.setString(1, stand);
+                        return first(query).orElse(0);
+                    }
                 });
     }
 

@@ -44,6 +44,8 @@ public enum ProblemKind {
     PLAN_DATES_WRONG(422),
     /** The parameter {@code open} has another value than true. */
     OPEN_WRONG(422),
+    /** The days that are asked for can't be looked up. */
+    PERIOD_WRONG(422),
     /** The price was told by a menu that was never in force here. */
     TOLD_UNKNOWN(422),
     /** A line has more modifiers than it may. */

@@ -59,6 +59,23 @@ public record Tallies(
                         });
     }
 
+    /** The waits of the business days that were asked for, oldest first. */
+    public CompletableFuture<List<WaitTally>> waits(AskedPeriod asked) {
+        Period period = asked.period().orElseThrow();
+        return follower.ask(Tallies::newestWaits)
+                .thenApplyAsync(
+                        newest -> {
+                            List<WaitTally> days =
+                                    new ArrayList<>(
+                                            book.waits(period.from(), period.to(), asked::holds));
+                            newest.filter(day -> !day.date().isBefore(period.from()))
+                                    .filter(day -> !day.date().isAfter(period.to()))
+                                    .filter(day -> asked.holds(day.date()))
+                                    .ifPresent(days::add);
+                            return days;
+                        });
+    }
+
     /** The waits of single dates, oldest first; dates without a business day are left out. */
     public CompletableFuture<List<WaitTally>> waits(List<LocalDate> dates) {
         return follower.ask(Tallies::newestWaits)

@@ -34,7 +34,7 @@ class DayBookTest {
         play();
         List<DayTally> days = book.days(FIRST, FIRST.plusDays(DAYS));
         assertEquals(DAYS - 1, days.size(), "the newest day may still grow");
-        List<WaitTally> waits = book.waits(FIRST, FIRST.plusDays(DAYS));
+        List<WaitTally> waits = book.waits(FIRST, FIRST.plusDays(DAYS), date -> true);
         List<Shelved<DayTally>> before = grown.mixes().all();
         List<Shelved<WaitTally>> waitsBefore = grown.waits().all();
         assertEquals(DAYS - 1, waits.size());

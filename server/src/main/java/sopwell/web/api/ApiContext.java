@@ -14,6 +14,7 @@ import sopwell.menu.Menu;
 import sopwell.orders.StandSettings;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
+import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.live.BoardHub;
 
@@ -26,6 +27,7 @@ import sopwell.web.live.BoardHub;
  * @param plans what to prepare
  * @param day counts something on a business day, off the I/O threads; empty when the date never had
  *     one
+ * @param tallies what was sold on any days, and how long guests waited
  */
 public record ApiContext(
         Desk desk,
@@ -39,7 +41,8 @@ public record ApiContext(
         RecipeDocs recipes,
         PrepPlans plans,
         InstantSource clock,
-        DayQuestions day) {
+        DayQuestions day,
+        Tallies tallies) {
 
     /** Asks about a business day, today or long ago. Thread-safe. */
     public interface DayQuestions {

@@ -52,6 +52,8 @@ public final class ApiRoutes {
                     post("/api/days/opened", h -> h.calls().write(h.orders()::openDay)),
                     post("/api/days/closed", h -> h.calls().write(h.orders()::closeDay)),
                     post("/api/days/reopened", h -> h.calls().write(h.orders()::reopenDay)),
+                    get("/api/mix", h -> h.calls().read(h.periods()::mix)),
+                    get("/api/waits", h -> h.calls().read(h.periods()::waits)),
                     get("/api/days/{date}/mix", h -> h.calls().read(h.days()::mix)),
                     get("/api/days/{date}/waits", h -> h.calls().read(h.days()::waits)),
                     get("/api/days/{date}/till", h -> h.calls().read(h.till()::report)),

@@ -20,6 +20,8 @@ import sopwell.mix.MixTable;
 import sopwell.orders.OrderEvent.DayClosed;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.OrderEvent.DayReopened;
+import sopwell.records.MixRecords;
+import sopwell.records.WaitRecords;
 import sopwell.web.DayFigures;
 import sopwell.web.Languages;
 import sopwell.web.Problem;
@@ -59,16 +61,7 @@ final class DayApi {
     }
 
     CompletableFuture<Reply> mix(HttpServerExchange exchange, T text) throws Refused {
-        Lang lang = Languages.of(exchange);
-        return ask(
-                exchange,
-                text,
-                DayFigures::of,
-                counted -> Reply.json(200, json -> mix(json, counted, lang)));
-    }
-
-    CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
-        boolean csv = TillCsv.isWanted(exchange);
+        boolean csv = Downloads.isCsvWanted(exchange);
         Lang lang = Languages.of(exchange);
         return ask(
                 exchange,
@@ -76,7 +69,30 @@ final class DayApi {
                 DayFigures::of,
                 counted ->
                         csv
-                                ? WaitsCsv.reply(counted.waits())
+                                ? Downloads.csv(
+                                        "mix-" + counted.tally().date(),
+                                        MixRecords.COLUMNS,
+                                        to ->
+                                                MixRecords.write(
+                                                        to,
+                                                        counted.tally(),
+                                                        context.tallies().names().get()))
+                                : Reply.json(200, json -> mix(json, counted, lang)));
+    }
+
+    CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
+        boolean csv = Downloads.isCsvWanted(exchange);
+        Lang lang = Languages.of(exchange);
+        return ask(
+                exchange,
+                text,
+                DayFigures::of,
+                counted ->
+                        csv
+                                ? Downloads.csv(
+                                        "waits-" + counted.tally().date(),
+                                        WaitRecords.COLUMNS,
+                                        to -> WaitRecords.write(to, counted.waits()))
                                 : Reply.json(
                                         200, json -> WaitsJson.write(json, counted.waits(), lang)));
     }

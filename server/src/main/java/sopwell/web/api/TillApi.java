@@ -17,6 +17,7 @@ import sopwell.money.CashUnits;
 import sopwell.money.Discount;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderDiscounted;
+import sopwell.records.TillRecords;
 import sopwell.till.DayReport;
 import sopwell.till.Drawer;
 import sopwell.till.Means;
@@ -140,14 +141,19 @@ final class TillApi {
     }
 
     CompletableFuture<Reply> report(HttpServerExchange exchange, T text) throws Refused {
-        boolean csv = TillCsv.isWanted(exchange);
+        boolean csv = Downloads.isCsvWanted(exchange);
         return days.ask(
                 exchange,
                 text,
                 stand -> DayReport.of(stand.orders(), stand.till()),
                 report ->
                         csv
-                                ? TillCsv.reply(report, context.settings().zone())
+                                ? Downloads.csv(
+                                        "till-" + report.date(),
+                                        TillRecords.COLUMNS,
+                                        to ->
+                                                TillRecords.write(
+                                                        to, report, context.settings().zone()))
                                 : Reply.json(200, json -> MoneyJson.report(json, report)));
     }
 

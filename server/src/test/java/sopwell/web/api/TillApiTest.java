@@ -105,11 +105,11 @@ class TillApiTest {
         List<String> lines = List.of(csv.text().split("\r\n", -1));
         assertEquals("date,figure,cashier,time,order,means,reason,count,amount", lines.get(0));
         assertEquals("", lines.get(lines.size() - 1), "the last line ends too");
-        String in = line(lines, ",one paid in,");
-        assertTrue(in.contains(",'=Ana,"), in);
-        assertTrue(in.endsWith(",,cash,\"'=1+2, \"\"quoted\"\"\",,5.00"), in);
-        assertTrue(line(lines, ",one paid out,").endsWith(",cash,'@ice,,-2.50"));
-        assertTrue(line(lines, ",expected,").endsWith(",,102.50"));
+        String in = line(lines, ",\"one paid in\",");
+        assertTrue(in.contains(",\"'=Ana\","), in);
+        assertTrue(in.endsWith(",\"\",\"cash\",\"'=1+2, \"\"quoted\"\"\",,5.00"), in);
+        assertTrue(line(lines, ",\"one paid out\",").endsWith(",\"cash\",\"'@ice\",,-2.50"));
+        assertTrue(line(lines, ",\"expected\",").endsWith(",,102.50"));
         Got accepted =
                 stand.send(
                         stand.request("/api/days/today/till")

@@ -21,7 +21,10 @@ final class Blend {
     private final List<Kind> kinds;
     private final double[] chances;
     private final Map<String, Double> items = new HashMap<>();
+    private final Map<String, BitSet> ofItem = new HashMap<>();
     private final DayForecast forecast;
+    private final List<Margin> sizes;
+    private final List<Margin> modifiers;
     private final double pieces;
 
     /**
@@ -43,6 +46,11 @@ final class Blend {
         this.pieces = sum;
         double all = sum;
         items.replaceAll((item, mean) -> all > 0 ? mean / all : 0);
+        for (int k = 0; k < chances.length; k++) {
+            ofItem.computeIfAbsent(this.kinds.get(k).item(), item -> new BitSet()).set(k);
+        }
+        this.sizes = forecast.sizes().stream().map(size -> margin(size, true)).toList();
+        this.modifiers = forecast.modifiers().stream().map(part -> margin(part, false)).toList();
         rake();
     }
 
@@ -61,23 +69,15 @@ final class Blend {
     }
 
     private void rake() {
-        Map<String, BitSet> ofItem = new HashMap<>();
-        for (int k = 0; k < chances.length; k++) {
-            ofItem.computeIfAbsent(kinds.get(k).item(), item -> new BitSet()).set(k);
-        }
-        List<Margin> margins =
-                java.util.stream.Stream.concat(
-                                forecast.sizes().stream().map(size -> margin(size, true)),
-                                forecast.modifiers().stream().map(part -> margin(part, false)))
-                        .toList();
-        toItems(ofItem);
+        toItems();
         for (int round = 0; round < ROUNDS; round++) {
-            margins.forEach(this::bring);
-            toItems(ofItem);
+            sizes.forEach(this::bring);
+            modifiers.forEach(this::bring);
+            toItems();
         }
     }
 
-    private void toItems(Map<String, BitSet> ofItem) {
+    private void toItems() {
         ofItem.forEach(
                 (item, some) -> {
                     double have = sum(some);
@@ -138,18 +138,17 @@ final class Blend {
     double variance(double each, double[] takes) {
         double sum = 0;
         for (DayForecast.Item item : forecast.items()) {
-            BitSet some = new BitSet();
-            for (int k = 0; k < chances.length; k++) {
-                some.set(k, isOf(kinds.get(k), item));
+            double share = items.getOrDefault(item.item(), 0.0);
+            if (share > 0) {
+                double off = average(ofItem.get(item.item()), takes) - each;
+                sum += item.rho() * share * off * off;
             }
-            double off = average(some, takes) - each;
-            sum += item.rho() * items.getOrDefault(item.item(), 0.0) * off * off;
         }
-        for (Part part : forecast.sizes()) {
-            sum += spread(margin(part, true), takes, true);
+        for (Margin size : sizes) {
+            sum += spread(size, takes, true);
         }
-        for (Part part : forecast.modifiers()) {
-            sum += spread(margin(part, false), takes, false);
+        for (Margin modifier : modifiers) {
+            sum += spread(modifier, takes, false);
         }
         return sum;
     }

@@ -112,6 +112,30 @@ public record DayTally(LocalDate date, List<HalfHour> halfHours) {
         }
     }
 
+    /** The orders of a period's half hours. */
+    public Counts counts(Period period) {
+        Counts counts = Counts.NONE;
+        for (HalfHour half : halfHours) {
+            if (period.holds(date, half.index())) {
+                counts = counts.plus(half.counts());
+            }
+        }
+        return counts;
+    }
+
+    /** The pieces that guests bought in a period's half hours. */
+    public int pieces(Period period) {
+        int pieces = 0;
+        for (HalfHour half : halfHours) {
+            if (period.holds(date, half.index())) {
+                for (Sold some : half.sold()) {
+                    pieces += some.staff() ? 0 : some.pieces();
+                }
+            }
+        }
+        return pieces;
+    }
+
     /**
      * Counts a day's orders, each at the time it was taken.
      *

@@ -73,6 +73,11 @@ public record Mix(
     private static final class Total {
         private int pieces;
         private long cents;
+
+        void add(int morePieces, long moreCents) {
+            pieces += morePieces;
+            cents = Math.addExact(cents, moreCents);
+        }
     }
 
     /** Adds what guests bought, and answers how many pieces were staff meals. */
@@ -84,28 +89,31 @@ public record Mix(
                 continue;
             }
             Made kind = new Made(some.item(), some.size(), some.ways());
-            Total total = made.computeIfAbsent(kind, k -> new Total());
-            total.pieces += some.pieces();
-            total.cents = Math.addExact(total.cents, some.cents());
+            made.computeIfAbsent(kind, k -> new Total()).add(some.pieces(), some.cents());
         }
         return staff;
     }
 
     private static List<ItemCount> items(Map<Made, Total> made, Names names) {
-        Map<List<String>, ItemCount> counts = new LinkedHashMap<>();
+        Map<Made, Total> sums = new LinkedHashMap<>();
         made.forEach(
                 (kind, total) ->
-                        counts.merge(
-                                List.of(kind.item(), kind.size()),
+                        sums.computeIfAbsent(
+                                        new Made(kind.item(), kind.size(), List.of()),
+                                        k -> new Total())
+                                .add(total.pieces, total.cents));
+        List<ItemCount> counts = new ArrayList<>();
+        sums.forEach(
+                (kind, total) ->
+                        counts.add(
                                 new ItemCount(
                                         kind.item(),
                                         names.item(kind.item()),
                                         kind.size(),
                                         names.size(kind.item(), kind.size()),
                                         total.pieces,
-                                        total.cents),
-                                ItemCount::plus));
-        return counts.values().stream().sorted(names.inMenuOrder()).toList();
+                                        total.cents)));
+        return counts.stream().sorted(names.inMenuOrder()).toList();
     }
 
     private static List<MixTable> tables(

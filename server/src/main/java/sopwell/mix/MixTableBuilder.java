@@ -2,9 +2,10 @@ package sopwell.mix;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
 import sopwell.menu.LocalText;
 import sopwell.mix.MixTable.Way;
 import sopwell.mix.MixTable.WayCount;
@@ -18,9 +19,9 @@ final class MixTableBuilder {
     private final String down;
     private final String across;
     private final String beside;
-    private final Map<String, Integer> downs;
-    private final Map<String, Integer> acrosses;
-    private final Map<String, Integer> besides;
+    private final Set<String> downs = new HashSet<>();
+    private final Set<String> acrosses = new HashSet<>();
+    private final Map<String, Integer> besides = new HashMap<>();
     private final Map<List<String>, Integer> pieces = new HashMap<>();
 
     /**
@@ -36,52 +37,49 @@ final class MixTableBuilder {
         this.down = groups.get(0);
         this.across = groups.get(1);
         this.beside = groups.size() > 2 ? groups.get(2) : NO_GROUP;
-        this.downs = new TreeMap<>(names.inMenuOrder(down));
-        this.acrosses = new TreeMap<>(names.inMenuOrder(across));
-        this.besides = new TreeMap<>(names.inMenuOrder(beside));
     }
 
     void add(List<String> ways, int quantity) {
-        String row = chosen(ways, down);
-        String column = chosen(ways, across);
-        downs.merge(row, quantity, Integer::sum);
-        acrosses.merge(column, quantity, Integer::sum);
+        String row = Ways.chosen(ways, down);
+        String column = Ways.chosen(ways, across);
+        downs.add(row);
+        acrosses.add(column);
         pieces.merge(List.of(row, column), quantity, Integer::sum);
         if (!beside.equals(NO_GROUP)) {
-            besides.merge(chosen(ways, beside), quantity, Integer::sum);
+            besides.merge(Ways.chosen(ways, beside), quantity, Integer::sum);
         }
     }
 
     MixTable build() {
         List<WayCount> aside = new ArrayList<>();
-        besides.forEach((id, n) -> aside.add(new WayCount(way(beside, id), n)));
+        for (String id : inOrder(beside, besides.keySet())) {
+            aside.add(new WayCount(way(beside, id), besides.get(id)));
+        }
+        List<String> rows = inOrder(down, downs);
+        List<String> columns = inOrder(across, acrosses);
         return new MixTable(
                 item,
                 names.item(item),
                 names.group(down),
                 names.group(across),
                 beside.equals(NO_GROUP) ? new LocalText("", "") : names.group(beside),
-                downs.keySet().stream().map(id -> way(down, id)).toList(),
-                acrosses.keySet().stream().map(id -> way(across, id)).toList(),
-                downs.keySet().stream().map(this::row).toList(),
+                rows.stream().map(id -> way(down, id)).toList(),
+                columns.stream().map(id -> way(across, id)).toList(),
+                rows.stream().map(row -> row(row, columns)).toList(),
                 aside);
     }
 
-    private List<Integer> row(String row) {
-        return acrosses.keySet().stream()
+    private List<String> inOrder(String group, Set<String> chosen) {
+        return chosen.stream().sorted(names.inMenuOrder(group)).toList();
+    }
+
+    private List<Integer> row(String row, List<String> columns) {
+        return columns.stream()
                 .map(column -> pieces.getOrDefault(List.of(row, column), 0))
                 .toList();
     }
 
     private Way way(String group, String chosen) {
         return new Way(chosen, names.way(group, chosen));
-    }
-
-    private static String chosen(List<String> ways, String group) {
-        return ways.stream()
-                .filter(way -> Ways.group(way).equals(group))
-                .map(Ways::chosen)
-                .findFirst()
-                .orElse(Ways.NONE);
     }
 }

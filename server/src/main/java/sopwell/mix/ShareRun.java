@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import sopwell.menu.LocalText;
+import sopwell.mix.DayTally.HalfHour;
+import sopwell.mix.DayTally.Sold;
 import sopwell.mix.MixTable.Way;
 
 /**
@@ -46,9 +48,23 @@ public record ShareRun(LocalText item, LocalText way, double mean, List<Day> day
      * @param period which days, and which part of each
      */
     public static Optional<ShareRun> of(Period period, List<DayTally> tallies, Names names) {
-        return Mix.of(period, tallies, names).tables().stream()
+        return of(Mix.of(period, tallies, names), tallies, names);
+    }
+
+    /**
+     * The same of days that were added up already.
+     *
+     * @param mix all the days together
+     */
+    public static Optional<ShareRun> of(Mix mix, List<DayTally> tallies, Names names) {
+        return mix.tables().stream()
                 .max(Comparator.comparingInt(MixTable::total))
-                .map(table -> of(table, row(table, names), period, tallies, names));
+                .map(
+                        table ->
+                                of(
+                                        new Making(table, row(table, names), names),
+                                        mix.period(),
+                                        tallies));
     }
 
     /** The days whose share lies outside what chance explains, oldest first. */
@@ -77,33 +93,50 @@ public record ShareRun(LocalText item, LocalText way, double mean, List<Day> day
         return !names.isHouseWay(table.item(), table.rows().get(row).id());
     }
 
-    private static ShareRun of(
-            MixTable table, Way way, Period period, List<DayTally> tallies, Names names) {
+    private static ShareRun of(Making making, Period period, List<DayTally> tallies) {
         List<LocalDate> dates = new ArrayList<>();
         List<Share> shares = new ArrayList<>();
         for (DayTally tally : tallies) {
-            Mix.of(period.on(tally.date()), List.of(tally), names)
-                    .table(table.item())
-                    .ifPresent(
-                            day -> {
-                                dates.add(tally.date());
-                                shares.add(new Share(pieces(day, way), day.total()));
-                            });
+            Share share = making.share(period.on(tally.date()), tally);
+            if (share.isKnown()) {
+                dates.add(tally.date());
+                shares.add(share);
+            }
         }
         List<ShareChart> charts = ShareChart.run(shares);
         return new ShareRun(
-                table.name(),
-                way.name(),
+                making.table().name(),
+                making.way().name(),
                 charts.get(0).mean(),
                 IntStream.range(0, dates.size())
                         .mapToObj(i -> new Day(dates.get(i), shares.get(i), charts.get(i)))
                         .toList());
     }
 
-    private static int pieces(MixTable table, Way way) {
-        return IntStream.range(0, table.rows().size())
-                .filter(row -> table.rows().get(row).id().equals(way.id()))
-                .map(table::rowTotal)
-                .sum();
+    /** A way of the first group of an item. */
+    private record Making(MixTable table, Way way, Names names) {
+        /** The share of one day, without all else that a day's mix has. */
+        Share share(Period period, DayTally day) {
+            int made = 0;
+            int all = 0;
+            for (HalfHour half : day.halfHours()) {
+                if (period.holds(day.date(), half.index())) {
+                    for (Sold sold : half.sold()) {
+                        boolean counts = counts(sold);
+                        all += counts ? sold.pieces() : 0;
+                        made += counts && isMadeSo(sold) ? sold.pieces() : 0;
+                    }
+                }
+            }
+            return new Share(made, all);
+        }
+
+        private boolean counts(Sold sold) {
+            return !sold.staff() && sold.ways().size() >= 2 && sold.item().equals(table.item());
+        }
+
+        private boolean isMadeSo(Sold sold) {
+            return Ways.chosen(sold.ways(), names.firstGroup(sold)).equals(way.id());
+        }
     }
 }

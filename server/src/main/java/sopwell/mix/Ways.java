@@ -30,6 +30,16 @@ public final class Ways {
         return way.substring(0, way.indexOf('='));
     }
 
+    /** What was chosen of a group, or {@link #NONE}. */
+    static String chosen(List<String> ways, String group) {
+        for (String way : ways) {
+            if (way.startsWith(group) && way.startsWith("=", group.length())) {
+                return chosen(way);
+            }
+        }
+        return NONE;
+    }
+
     /** What was chosen: options' ids joined with a plus sign, or {@link #NONE}. */
     public static String chosen(String way) {
         return way.substring(way.indexOf('=') + 1);

@@ -139,6 +139,15 @@ final class TallyCodec {
             return at == text.length();
         }
 
+        /** What stands here in base 36, or -1: a year has a million of these. */
+        private int digit() {
+            char c = at < text.length() ? text.charAt(at) : ' ';
+            if (c >= '0' && c <= '9') {
+                return c - '0';
+            }
+            return c >= 'a' && c <= 'z' ? c - 'a' + 10 : -1;
+        }
+
         boolean isAt(char mark) {
             return at < text.length() && text.charAt(at) == mark;
         }
@@ -158,8 +167,8 @@ final class TallyCodec {
             at++;
             int from = at;
             long number = 0;
-            while (at < text.length() && Character.digit(text.charAt(at), BASE) >= 0) {
-                number = number * BASE + Character.digit(text.charAt(at), BASE);
+            for (int digit = digit(); digit >= 0; digit = digit()) {
+                number = number * BASE + digit;
                 at++;
             }
             if (at == from || at - from > DIGITS_MAX) {

@@ -62,7 +62,7 @@ final class MixCharts {
         charts.add(curve(DayCurve.of(mix.period(), day, four), mix.period().from(), four.size()));
         charts.add(items(mix));
         if (!run.isEmpty()) {
-            shares(over(mix.period(), run), run).ifPresent(charts::add);
+            shares(Mix.of(over(mix.period(), run), run, names), run).ifPresent(charts::add);
         }
         return charts;
     }
@@ -76,7 +76,7 @@ final class MixCharts {
             charts.add(hours(mix.period(), days));
         }
         charts.add(items(mix));
-        shares(mix.period(), days).ifPresent(charts::add);
+        shares(mix, days).ifPresent(charts::add);
         return charts;
     }
 
@@ -160,8 +160,8 @@ final class MixCharts {
                 .rows(items.stream().map(one -> Row.of(item(one), Cell.of(one.pieces()))).toList());
     }
 
-    private Optional<Chart> shares(Period period, List<DayTally> days) {
-        return ShareRun.of(period, days, names).filter(ShareRun::tells).map(run -> shares(run));
+    private Optional<Chart> shares(Mix mix, List<DayTally> days) {
+        return ShareRun.of(mix, days, names).filter(ShareRun::tells).map(run -> shares(run));
     }
 
     private Chart shares(ShareRun run) {
@@ -215,37 +215,34 @@ final class MixCharts {
     }
 
     private Chart sales(Period period, List<DayTally> days) {
-        Comparator<Mix> bySales = Comparator.comparingLong(mix -> mix.counts().subtotalCents());
-        List<Mix> each =
-                days.stream()
-                        .map(day -> Mix.of(period.on(day.date()), List.of(day), names))
-                        .toList();
-        Mix best = each.stream().max(bySales).orElseThrow();
-        long all = each.stream().mapToLong(mix -> mix.counts().subtotalCents()).sum();
+        Comparator<DayTally> bySales = Comparator.comparingLong(day -> cents(period, day));
+        DayTally best = days.stream().max(bySales).orElseThrow();
+        long all = days.stream().mapToLong(day -> cents(period, day)).sum();
         return Chart.of(
                         Kind.COLUMNS,
                         t.of(
                                 "mix.sales.best",
-                                t.date(best.period().from()),
-                                t.money(best.counts().subtotalCents()),
-                                t.money(Math.round((double) all / each.size()))),
+                                t.date(best.date()),
+                                t.money(cents(period, best)),
+                                t.money(Math.round((double) all / days.size()))),
                         t.get("mix.sales.about"),
                         Axes.of(t.get("mix.day"), "$"))
                 .with(t.get("mix.sales"), Role.VALUE)
                 .rows(
-                        each.stream()
+                        days.stream()
                                 .map(
-                                        mix ->
-                                                Row.of(t.date(mix.period().from()), money(mix))
-                                                        .briefly(
-                                                                t.date(
-                                                                        mix.period().from(),
-                                                                        "date.brief")))
+                                        day ->
+                                                Row.of(t.date(day.date()), money(period, day))
+                                                        .briefly(t.date(day.date(), "date.brief")))
                                 .toList());
     }
 
-    private Cell money(Mix mix) {
-        long cents = mix.counts().subtotalCents();
+    private static long cents(Period period, DayTally day) {
+        return day.counts(period).subtotalCents();
+    }
+
+    private Cell money(Period period, DayTally day) {
+        long cents = cents(period, day);
         return Cell.of(cents / CENTS, t.money(cents));
     }
 

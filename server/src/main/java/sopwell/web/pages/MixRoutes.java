@@ -103,17 +103,17 @@ final class MixRoutes {
                         .toList();
         Names names = context.tallies().names().get();
         int left = Math.max(0, tallies.size() - Limits.MIX_DAYS_SHOWN_MAX);
-        List<Mix> newestFirst = new ArrayList<>();
+        List<MixView.Day> newestFirst = new ArrayList<>();
         for (DayTally day : tallies.subList(left, tallies.size())) {
-            newestFirst.add(0, Mix.of(period.on(day.date()), List.of(day), names));
+            newestFirst.add(0, new MixView.Day(day.date(), day.counts(period), day.pieces(period)));
         }
+        Mix mix = Mix.of(period, tallies, names);
         return new MixView(
                 ask.screen().t(),
-                Mix.of(period, tallies, names),
+                mix,
                 Optional.empty(),
                 newestFirst,
                 left,
-                new MixCharts(ask.screen().t(), names)
-                        .ofDays(Mix.of(period, tallies, names), tallies));
+                new MixCharts(ask.screen().t(), names).ofDays(mix, tallies));
     }
 }

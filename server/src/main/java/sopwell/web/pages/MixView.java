@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sopwell.mix.Against;
+import sopwell.mix.DayTally;
 import sopwell.mix.HalfHours;
 import sopwell.mix.ItemCount;
 import sopwell.mix.Mix;
@@ -22,7 +23,7 @@ import sopwell.web.T;
  * @param charts pictures of the same, in the order of the page
  */
 public record MixView(
-        T t, Mix mix, Optional<Against> against, List<Mix> each, int daysLeft, List<Chart> charts) {
+        T t, Mix mix, Optional<Against> against, List<Day> each, int daysLeft, List<Chart> charts) {
     /** From what share of a table's pieces on a cell is set heavy, in percent. */
     private static final int HEAVY_PERCENT = 15;
 
@@ -30,6 +31,13 @@ public record MixView(
     private static final int SHADES = 5;
 
     private static final Share UNKNOWN = new Share(0, 0);
+
+    /**
+     * A day by itself.
+     *
+     * @param pieces that guests bought
+     */
+    public record Day(LocalDate date, DayTally.Counts counts, int pieces) {}
 
     /** What a table shows. */
     public String title(MixTable table) {

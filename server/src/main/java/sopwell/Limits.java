@@ -258,6 +258,9 @@ public final class Limits {
     /** Earlier menus that are asked what something was called. */
     public static final int MENUS_NAMED_MAX = 20;
 
+    /** Tallies of past days that are kept at hand, of each kind, while memory lasts: five years. */
+    public static final int TALLIES_AT_HAND_MAX = 1_830;
+
     /** Past days whose figures are kept at hand. */
     public static final int DAY_FIGURES_KEPT_MAX = 8;
 

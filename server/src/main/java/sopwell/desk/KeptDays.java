@@ -1,14 +1,18 @@
 package sopwell.desk;
 
+import java.lang.ref.SoftReference;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import sopwell.Limits;
 import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
 
@@ -16,6 +20,9 @@ import sopwell.mix.TallyShelf.Shelved;
 final class KeptDays<T> {
     private final TallyShelf<T> shelf;
     private final Function<Stand, T> counting;
+
+    /** Read from the shelf already, and let go when memory is short. */
+    private final Map<LocalDate, SoftReference<Shelved<T>>> atHand = new HashMap<>();
 
     /**
      * Tallies of one kind.
@@ -34,10 +41,13 @@ final class KeptDays<T> {
      * @param days reads a day from the log
      */
     List<T> of(NavigableMap<LocalDate, Long> ends, Function<LocalDate, Stand> days) {
-        Map<LocalDate, T> found = new TreeMap<>();
-        for (Shelved<T> kept : shelf.of(ends.keySet())) {
-            if (ends.get(kept.date()) == kept.lastSeq()) {
-                kept.tally().ifPresent(tally -> found.put(kept.date(), tally));
+        Map<LocalDate, T> found = new TreeMap<>(atHand(ends));
+        List<LocalDate> wanted =
+                ends.keySet().stream().filter(date -> !found.containsKey(date)).toList();
+        for (Shelved<T> kept : shelf.of(wanted)) {
+            if (ends.get(kept.date()) == kept.lastSeq() && kept.tally().isPresent()) {
+                found.put(kept.date(), kept.tally().get());
+                remember(kept);
             }
         }
         List<Shelved<T>> fresh = new ArrayList<>();
@@ -47,6 +57,7 @@ final class KeptDays<T> {
                         T tally = counting.apply(days.apply(date));
                         found.put(date, tally);
                         fresh.add(Shelved.of(date, end, tally));
+                        remember(Shelved.of(date, end, tally));
                     }
                 });
         if (!fresh.isEmpty()) {
@@ -57,6 +68,33 @@ final class KeptDays<T> {
 
     void clear() {
         shelf.clear();
+        synchronized (atHand) {
+            atHand.clear();
+        }
+    }
+
+    /** What was asked for lately, as long as it counts up to the same places. */
+    private Map<LocalDate, T> atHand(NavigableMap<LocalDate, Long> ends) {
+        Map<LocalDate, T> found = new TreeMap<>();
+        synchronized (atHand) {
+            ends.forEach(
+                    (date, end) ->
+                            Optional.ofNullable(atHand.get(date))
+                                    .map(SoftReference::get)
+                                    .filter(kept -> kept.lastSeq() == end)
+                                    .flatMap(Shelved::tally)
+                                    .ifPresent(tally -> found.put(date, tally)));
+        }
+        return found;
+    }
+
+    private void remember(Shelved<T> kept) {
+        synchronized (atHand) {
+            if (atHand.size() >= Limits.TALLIES_AT_HAND_MAX) {
+                atHand.clear();
+            }
+            atHand.put(kept.date(), new SoftReference<>(kept));
+        }
     }
 
     void keep(LocalDate date, long lastSeq, Stand stand) {

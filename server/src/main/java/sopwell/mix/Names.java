@@ -110,12 +110,6 @@ public final class Names {
         return find(menu -> item(menu, item)).map(Item::groups).orElse(List.of());
     }
 
-    /** The group down the side of an item's table, see {@link MixTable}. */
-    String firstGroup(DayTally.Sold sold) {
-        List<String> known = groups(sold.item());
-        return known.size() >= 2 ? known.get(0) : Ways.group(sold.ways().get(0));
-    }
-
     /** Stations' ids as on the newest menu, those of earlier menus after them. */
     Comparator<String> stationOrder() {
         List<String> order =

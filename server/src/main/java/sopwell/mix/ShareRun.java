@@ -62,7 +62,10 @@ public record ShareRun(LocalText item, LocalText way, double mean, List<Day> day
                 .map(
                         table ->
                                 of(
-                                        new Making(table, row(table, names), names),
+                                        new Making(
+                                                table,
+                                                row(table, names),
+                                                names.groups(table.item())),
                                         mix.period(),
                                         tallies));
     }
@@ -113,8 +116,12 @@ public record ShareRun(LocalText item, LocalText way, double mean, List<Day> day
                         .toList());
     }
 
-    /** A way of the first group of an item. */
-    private record Making(MixTable table, Way way, Names names) {
+    /**
+     * A way of the first group of an item.
+     *
+     * @param groups of the item; none when no menu has it
+     */
+    private record Making(MixTable table, Way way, List<String> groups) {
         /** The share of one day, without all else that a day's mix has. */
         Share share(Period period, DayTally day) {
             int made = 0;
@@ -136,7 +143,8 @@ public record ShareRun(LocalText item, LocalText way, double mean, List<Day> day
         }
 
         private boolean isMadeSo(Sold sold) {
-            return Ways.chosen(sold.ways(), names.firstGroup(sold)).equals(way.id());
+            String group = groups.size() >= 2 ? groups.get(0) : Ways.group(sold.ways().get(0));
+            return Ways.chosen(sold.ways(), group).equals(way.id());
         }
     }
 }

@@ -68,6 +68,10 @@ class DayBookTest {
                                 second.lastSeq(),
                                 new DayTally(second.date(), List.of()))));
         assertEquals(List.of(FIRST.plusDays(1)), book.wrong());
+        assertFalse(
+                book.days(List.of(FIRST.plusDays(1))).get(0).halfHours().isEmpty(),
+                "what was read is at hand");
+        book = new DayBook(log, Script.SETTINGS, shelves);
         assertTrue(book.days(List.of(FIRST.plusDays(1))).get(0).halfHours().isEmpty());
         book.rebuild((done, all) -> {});
         assertEquals(List.of(), book.wrong());

@@ -3,8 +3,8 @@ package sopwell.web;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import sopwell.desk.DayBook;
@@ -25,73 +25,58 @@ public record Tallies(
         Follower follower, DayBook book, StandSettings settings, Supplier<Names> names) {
     /** The tallies of the business days between two dates, both included, oldest first. */
     public CompletableFuture<List<DayTally>> between(LocalDate from, LocalDate to) {
-        return days(from, to, date -> true);
+        return mixes(from, to, date -> true);
     }
 
     /** The tallies of the business days that were asked for, oldest first. */
     public CompletableFuture<List<DayTally>> of(AskedPeriod asked) {
         Period period = asked.period().orElseThrow();
-        return days(period.from(), period.to(), asked::holds);
+        return mixes(period.from(), period.to(), asked::holds);
     }
 
-    private CompletableFuture<List<DayTally>> days(
+    private CompletableFuture<List<DayTally>> mixes(
             LocalDate from, LocalDate to, Predicate<LocalDate> which) {
-        return follower.ask(Tallies::newest)
-                .thenApplyAsync(
-                        newest -> {
-                            List<DayTally> days = new ArrayList<>(book.days(from, to, which));
-                            newest.filter(day -> !day.date().isBefore(from))
-                                    .filter(day -> !day.date().isAfter(to))
-                                    .filter(day -> which.test(day.date()))
-                                    .ifPresent(days::add);
-                            return days;
-                        });
+        return withNewest(
+                isIn(from, to).and(which), DayBook::mix, () -> book.days(from, to, which));
     }
 
     /** The tallies of single dates, oldest first; dates without a business day are left out. */
     public CompletableFuture<List<DayTally>> of(List<LocalDate> dates) {
-        return follower.ask(Tallies::newest)
-                .thenApplyAsync(
-                        newest -> {
-                            List<DayTally> days = new ArrayList<>(book.days(dates));
-                            newest.filter(day -> dates.contains(day.date())).ifPresent(days::add);
-                            return days;
-                        });
+        return withNewest(dates::contains, DayBook::mix, () -> book.days(dates));
     }
 
     /** The waits of the business days that were asked for, oldest first. */
     public CompletableFuture<List<WaitTally>> waits(AskedPeriod asked) {
         Period period = asked.period().orElseThrow();
-        return follower.ask(Tallies::newestWaits)
-                .thenApplyAsync(
-                        newest -> {
-                            List<WaitTally> days =
-                                    new ArrayList<>(
-                                            book.waits(period.from(), period.to(), asked::holds));
-                            newest.filter(day -> !day.date().isBefore(period.from()))
-                                    .filter(day -> !day.date().isAfter(period.to()))
-                                    .filter(day -> asked.holds(day.date()))
-                                    .ifPresent(days::add);
-                            return days;
-                        });
+        return withNewest(
+                isIn(period.from(), period.to()).and(asked::holds),
+                DayBook::waits,
+                () -> book.waits(period.from(), period.to(), asked::holds));
     }
 
     /** The waits of single dates, oldest first; dates without a business day are left out. */
     public CompletableFuture<List<WaitTally>> waits(List<LocalDate> dates) {
-        return follower.ask(Tallies::newestWaits)
+        return withNewest(dates::contains, DayBook::waits, () -> book.waits(dates));
+    }
+
+    private static Predicate<LocalDate> isIn(LocalDate from, LocalDate to) {
+        return date -> !date.isBefore(from) && !date.isAfter(to);
+    }
+
+    /** The past days, and the newest only if it is wanted: it is counted each time. */
+    private <A> CompletableFuture<List<A>> withNewest(
+            Predicate<LocalDate> isWanted, Function<Stand, A> counting, Supplier<List<A>> past) {
+        return follower.ask(
+                        stand ->
+                                stand.orders()
+                                        .date()
+                                        .filter(isWanted)
+                                        .map(date -> counting.apply(stand)))
                 .thenApplyAsync(
                         newest -> {
-                            List<WaitTally> days = new ArrayList<>(book.waits(dates));
-                            newest.filter(day -> dates.contains(day.date())).ifPresent(days::add);
+                            List<A> days = new ArrayList<>(past.get());
+                            newest.ifPresent(days::add);
                             return days;
                         });
-    }
-
-    private static Optional<WaitTally> newestWaits(Stand stand) {
-        return stand.orders().date().map(date -> DayBook.waits(stand));
-    }
-
-    private static Optional<DayTally> newest(Stand stand) {
-        return stand.orders().date().map(date -> DayBook.mix(stand));
     }
 }

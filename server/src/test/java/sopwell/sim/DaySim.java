@@ -20,6 +20,7 @@ import sopwell.desk.TroubledLog.Trouble;
 import sopwell.log.LogFault;
 import sopwell.menu.Station;
 import sopwell.orders.StandSettings;
+import sopwell.prep.calendar.CalendarCommand;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
@@ -72,7 +73,7 @@ final class DaySim {
         try {
             start();
             run(List.of(asking(new StandCommand.AdoptMenu(world.menus.first()))));
-            run(List.of(recipes()));
+            run(List.of(recipes(), calendar()));
             look();
             for (step = 1; step <= steps; step++) {
                 step();
@@ -135,6 +136,14 @@ final class DaySim {
         RecipeBook book = Script.demoRecipes().get(0);
         StandCommand adopt = new StandCommand.AdoptRecipes(book, RecipeBook.empty().revision());
         return new Asking("recipes", print(adopt), adopt);
+    }
+
+    /** What the owner says of a day to come; the stand holds it over every day and every kill. */
+    private static Asking calendar() {
+        StandCommand festival =
+                new StandCommand.ForCalendar(
+                        new CalendarCommand.AddOccasion("tomorrow", "river festival", "+40 %"));
+        return new Asking("calendar", print(festival), festival);
     }
 
     /** Books are known by their revision. */

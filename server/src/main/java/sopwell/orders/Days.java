@@ -8,6 +8,9 @@ import sopwell.log.Event;
 
 /** When business days begin and end. Stateless. */
 final class Days {
+    /** Why a day goes on that was closed by hand, when nobody was asked. */
+    static final String WENT_ON = "after-close";
+
     private Days() {}
 
     /** The opening of a day now; a date that was open before goes on where it stopped. */
@@ -54,8 +57,22 @@ final class Days {
         if (orders.isDayOpen() && !cut) {
             return List.of();
         }
+        if (cut) {
+            return List.of(closing(orders, true), opening(orders, settings, nowMs));
+        }
+        return openings(orders, settings, nowMs);
+    }
+
+    /**
+     * The opening of a day now while none is open; a day that was closed by hand and goes on says
+     * so, so that nobody has to guess why its log has two closings.
+     */
+    static List<Event> openings(Orders orders, StandSettings settings, long nowMs) {
         OrderEvent.DayOpened opened = opening(orders, settings, nowMs);
-        return cut ? List.of(closing(orders, true), opened) : List.of(opened);
+        boolean goesOn = orders.date().filter(opened.date()::equals).isPresent();
+        return goesOn && nowMs < orders.cutAtMs()
+                ? List.of(opened, new OrderEvent.DayReopened(opened.date(), WENT_ON))
+                : List.of(opened);
     }
 
     private static ZonedDateTime cutAfter(ZonedDateTime now, int cutHour) {

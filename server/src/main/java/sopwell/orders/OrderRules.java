@@ -25,8 +25,8 @@ public final class OrderRules {
             case OPEN_DAY ->
                     orders.isDayOpen()
                             ? Decision.accepted()
-                            : Decision.accepted(
-                                    Days.opening(orders, with.settings(), with.nowMs()));
+                            : Decision.accepted()
+                                    .after(Days.openings(orders, with.settings(), with.nowMs()));
             case CLOSE_DAY -> closeDay(orders);
             case CUT_DAY ->
                     Days.isPastCut(orders, with.nowMs())

@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import sopwell.orders.Orders;
 import sopwell.records.TableWriter.Plain;
 import sopwell.till.DayReport;
 import sopwell.till.Drawer;
@@ -61,6 +62,12 @@ public final class TillRecords {
         }
         for (Move move : report.moves()) {
             move(move);
+        }
+        for (Orders.Reopening again : report.reopenings()) {
+            row(
+                    List.of("reopened", "", time(again.atMs()), "", "", again.reason()),
+                    TableWriter.NONE,
+                    TableWriter.NONE);
         }
     }
 

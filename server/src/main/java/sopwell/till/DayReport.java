@@ -18,6 +18,7 @@ import sopwell.orders.Orders;
  * @param unpaid what is still due on the day's orders
  * @param dueBack what is still to be given back on them
  * @param goodwillCents what the orders cost less because of goodwill
+ * @param reopenings when and why the day went on after it was closed, oldest first
  */
 public record DayReport(
         LocalDate date,
@@ -28,8 +29,10 @@ public record DayReport(
         List<Move> moves,
         Owed unpaid,
         Owed dueBack,
-        long goodwillCents) {
+        long goodwillCents,
+        List<Orders.Reopening> reopenings) {
     public DayReport {
+        reopenings = List.copyOf(reopenings);
         drawers = List.copyOf(drawers);
         moves = List.copyOf(moves);
     }
@@ -87,7 +90,8 @@ public record DayReport(
                 till.moves(),
                 unpaid,
                 dueBack,
-                goodwillCents);
+                goodwillCents,
+                orders.reopenings());
     }
 
     private static Sales sales(Orders orders) {

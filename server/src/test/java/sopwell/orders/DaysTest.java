@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.Script;
+import sopwell.menu.Out;
 import sopwell.orders.OrderEvent.DayClosed;
 import sopwell.orders.OrderEvent.DayOpened;
 
@@ -95,7 +96,32 @@ class DaysTest {
 
         assertEquals(2, second.number());
         assertEquals("20260114-0002", second.id());
+        assertEquals(
+                List.of(new Orders.Reopening(script.nowMs(), "after-close")),
+                script.stand().orders().reopenings(),
+                "nobody said why, but that it went on is kept");
         assertEquals(2, script.stand().orders().all().size());
+    }
+
+    @Test
+    void whateverOpensAClosedDayAgainLeavesATrace() {
+        closed();
+        script.later(60).must(new OrderCommand.OpenDay());
+        script.must(new OrderCommand.CloseDay());
+        script.later(60).must(new OutCommand.Mark(Out.item("fries"), 0, 0));
+        assertEquals(2, script.stand().orders().reopenings().size());
+        script.must(new OrderCommand.CloseDay());
+        script.at("2026-01-15T11:00").place("beef");
+        assertTrue(script.stand().orders().reopenings().isEmpty(), "the next day is a new one");
+    }
+
+    @Test
+    void aDateThatTheCutHourClosedOpensWithoutATrace() {
+        script.at("2026-01-14T02:00").place("beef");
+        script.at("2026-01-14T04:00").must(new OrderCommand.CutDay());
+        script.at("2026-01-14T11:00").place("beef");
+        assertEquals(2, script.stand().orders().all().size(), "the same date");
+        assertTrue(script.stand().orders().reopenings().isEmpty());
     }
 
     private void closed() {

@@ -101,6 +101,18 @@ public record ReportView(T t, DayReport report, ZoneId zone) {
         };
     }
 
+    /** When and why the day went on after it was closed, a sentence each. */
+    public List<String> reopenings() {
+        return report.reopenings().stream()
+                .map(
+                        again ->
+                                t.of(
+                                        "report.reopened",
+                                        t.time(again.atMs(), zone),
+                                        t.reason(again.reason())))
+                .toList();
+    }
+
     public String time(Move move) {
         return t.time(move.atMs(), zone);
     }

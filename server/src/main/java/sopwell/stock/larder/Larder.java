@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import sopwell.Limits;
 import sopwell.menu.Selection;
@@ -30,6 +32,8 @@ public final class Larder {
     private final Map<String, Label> labels = new LinkedHashMap<>();
     private final Map<String, Yields> yields = new TreeMap<>();
     private final Map<String, Compared> compared = new TreeMap<>();
+    private final Set<String> countedToday = new TreeSet<>();
+    private final Map<String, Long> wastedToday = new TreeMap<>();
     private final Map<String, Map<String, Long>> takenByOrder = new HashMap<>();
     private final Map<String, Deque<Sale>> sales = new TreeMap<>();
     private long slicerCleanedAtMs;
@@ -46,7 +50,7 @@ public final class Larder {
             case COUNTED -> counted(((LarderEvent.IngredientCounted) event).counted(), atMs);
             case WASTED -> {
                 Measure wasted = ((LarderEvent.IngredientWasted) event).wasted();
-                out(wasted.ingredient(), wasted.thousandths());
+                wasted(wasted.ingredient(), wasted.thousandths());
             }
             case DELIVERED -> {
                 Measure delivered = ((LarderEvent.IngredientDelivered) event).delivered();
@@ -76,7 +80,7 @@ public final class Larder {
                 BatchEvent.BatchDiscarded discarded = (BatchEvent.BatchDiscarded) event;
                 batches.remove(event.batch());
                 Optional.ofNullable(labels.remove(event.batch()))
-                        .ifPresent(label -> out(label.makes(), discarded.thousandths()));
+                        .ifPresent(label -> wasted(label.makes(), discarded.thousandths()));
             }
             case USED_UP -> labels.remove(event.batch());
         }
@@ -148,6 +152,19 @@ public final class Larder {
         return List.copyOf(compared.values());
     }
 
+    /** The ingredients that were counted since the day was opened. */
+    public Set<String> countedToday() {
+        return Set.copyOf(countedToday);
+    }
+
+    /**
+     * What was entered as thrown away since the day was opened, also of what was made and kept, by
+     * ingredient in thousandths of its base unit.
+     */
+    public Map<String, Long> wastedToday() {
+        return new TreeMap<>(wastedToday);
+    }
+
     /** When the slicer was cleaned last, milliseconds since 1970-01-01 UTC; 0 if never. */
     public long slicerCleanedAtMs() {
         return slicerCleanedAtMs;
@@ -171,6 +188,7 @@ public final class Larder {
     }
 
     private void counted(Measure count, long atMs) {
+        countedToday.add(count.ingredient());
         Held before = held.get(count.ingredient());
         if (before != null) {
             Compared earlier = compared.get(count.ingredient());
@@ -192,6 +210,11 @@ public final class Larder {
 
     private void out(String ingredient, long more) {
         held.computeIfPresent(ingredient, (id, one) -> one.withOut(more));
+    }
+
+    private void wasted(String ingredient, long more) {
+        wastedToday.merge(ingredient, more, Long::sum);
+        out(ingredient, more);
     }
 
     private void started(BatchEvent.BatchStarted started, long atMs) {
@@ -274,6 +297,8 @@ public final class Larder {
     private void begin(LocalDate opened) {
         if (!opened.equals(date)) {
             compared.clear();
+            countedToday.clear();
+            wastedToday.clear();
             takenByOrder.clear();
             sales.clear();
             firstSaleAtMs = 0;

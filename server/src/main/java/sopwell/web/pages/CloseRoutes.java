@@ -85,8 +85,11 @@ final class CloseRoutes {
                         ? List.of()
                         : moved(ask.screen().t(), state.figures().get());
         String reason = status == 200 ? "" : ask.shown().getOrDefault("reason", "");
+        CloseStockView stock =
+                new CloseStockView(ShelfRoutes.words(context, ask), state.stock(), nowMs);
         CloseView view =
-                new CloseView(ask.screen().t(), state, context.keys(), sentence, reason, moved);
+                new CloseView(
+                        ask.screen().t(), state, context.keys(), sentence, reason, stock, moved);
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("v", view);

@@ -24,6 +24,7 @@ import sopwell.web.T;
  * @param keys makes the idempotency key of each form
  * @param sentence why a press was refused, or empty
  * @param reason what was typed as the reason to reopen
+ * @param stock what shelves and batches want, in words
  * @param moved shares that differ from the same weekdays before by more than chance, in words
  */
 public record CloseView(
@@ -32,6 +33,7 @@ public record CloseView(
         Supplier<String> keys,
         String sentence,
         String reason,
+        CloseStockView stock,
         List<String> moved) {
     public CloseView {
         moved = List.copyOf(moved);
@@ -47,6 +49,7 @@ public record CloseView(
      * @param drawers its tills
      * @param unsettled orders that are over and not paid
      * @param figures what it came to
+     * @param stock what shelves and batches want
      */
     public record State(
             Optional<LocalDate> date,
@@ -60,6 +63,7 @@ public record CloseView(
             List<Shortage> shortages,
             List<Orders.Reopening> reopenings,
             Optional<DayFigures> figures,
+            CloseStock stock,
             Menu menu,
             ZoneId zone) {
         static State of(Stand stand, long nowMs) {
@@ -76,6 +80,7 @@ public record CloseView(
                     stand.outs().all().stream().filter(shortage -> shortage.holds(nowMs)).toList(),
                     orders.reopenings(),
                     orders.date().map(date -> DayFigures.of(stand)),
+                    CloseStock.of(stand, nowMs),
                     stand.menu(),
                     stand.settings().zone());
         }

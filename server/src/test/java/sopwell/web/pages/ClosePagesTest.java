@@ -9,9 +9,15 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import sopwell.desk.Answer;
+import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.desk.StandCommand.ForTill;
 import sopwell.orders.OrderCommand;
+import sopwell.stock.larder.Asked;
+import sopwell.stock.larder.Books;
+import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.till.TillCommand;
 
 class ClosePagesTest {
@@ -61,6 +67,49 @@ class ClosePagesTest {
     }
 
     @Test
+    void anOrderAfterTheClosingLeavesATrace() {
+        voided(stand.place("beef", ""));
+        closed("first");
+        stand.later(600);
+        stand.place("beef dry", "");
+        String page = stand.get("/close").body();
+        assertTrue(page.contains("<span>Something came in after the day was closed</span>"), page);
+        String spanish = stand.get("/till/today?lang=es").body();
+        assertTrue(spanish.contains("Reabierto a las 12:10: Llegó algo"), spanish);
+    }
+
+    @Test
+    void theWalkGoesPastTheShelvesTheBatchesAndWhatWasThrownAway() {
+        stand.place("beef", "");
+        assertFalse(stand.get("/close").body().contains("/prep/counts"), "there are no recipes");
+        stand.ask(new StandCommand.AdoptRecipes(Books.small(), RecipeBook.empty().revision()));
+        assertTrue(stand.get("/close").body().contains("was ever counted."));
+        larder(new LarderCommand.Count(new Asked("rolls", "40", "each")));
+        larder(new LarderCommand.Count(new Asked("raw-beef", "20", "kg")));
+        larder(new LarderCommand.Waste(new Asked("rolls", "4", "each"), "stale"));
+        larder(new LarderCommand.StartBatch("sliced-beef", 1, ""));
+        String page = stand.get("/close").body();
+        assertTrue(page.contains("Counted today: 2 of 2"), page);
+        assertTrue(page.contains("href=\"/prep/counts\""), page);
+        assertTrue(page.contains("href=\"/prep/batches\""), page);
+        assertTrue(page.contains("href=\"/prep/batches/b1\""), page);
+        assertTrue(page.contains("<span>4 each <small>thrown away today</small>"), page);
+        stand.later(24 * 3_600);
+        stand.place("beef", "");
+        String next = stand.get("/close").body();
+        assertTrue(next.contains("Counted today: 0 of 2"), next);
+        assertFalse(next.contains("thrown away today"), next);
+        String spanish = stand.get("/close?lang=es").body();
+        assertTrue(spanish.contains("Contado hoy: 0 de 2"), spanish);
+        assertTrue(spanish.contains("Lotes en marcha: 1"), "a batch goes on over the night");
+    }
+
+    private void larder(LarderCommand command) {
+        Answer answer = stand.ask(new StandCommand.ForLarder(command));
+        assertTrue(answer.refusal().isEmpty(), () -> command + ": " + answer.refusal());
+    }
+
+    @Test
     void theClosedDayIsSummedUpReopenedWithAReasonAndCountedOnce() {
         voided(stand.place("beef", ""));
         String summary = closed("first");
@@ -87,6 +136,8 @@ class ClosePagesTest {
 
         voided(stand.place("beef dry", ""));
         closed("second");
+        String till = stand.get("/till/2026-11-27").body();
+        assertTrue(till.contains("Reopened at 12:00: a party came late"), till);
         String mix = stand.get("/mix/2026-11-27").body();
         assertEquals(200, stand.get("/mix/2026-11-27").statusCode(), mix);
         String page = stand.get("/close").body();

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -121,6 +122,26 @@ class DayBookTest {
             assertEquals(2, voids(book.days(List.of(FIRST)).get(0)));
             assertEquals(List.of(), book.days(FIRST.plusDays(1), FIRST.plusDays(1)));
         }
+    }
+
+    @Test
+    void aDayThatWasReopenedSoldAndClosedAgainIsRolledUpOnce() {
+        DayBook book = new DayBook(log, Script.SETTINGS, MemoryShelf.shelves());
+        try (DaysDesk desk = new DaysDesk(log, FIRST)) {
+            desk.closed(FIRST);
+            desk.reopened(FIRST);
+            desk.day(FIRST.plusDays(1), 1);
+        }
+        Stand stand = Replay.day(log, Script.SETTINGS, FIRST).orElseThrow();
+        ZoneId zone = Script.SETTINGS.zone();
+        DayTally counted = DayTally.of(FIRST, stand.orders(), zone, stand::menuOf);
+        assertEquals(2, stand.orders().all().size());
+        assertEquals(1, voids(counted));
+        assertEquals(List.of(counted), book.days(FIRST, FIRST.plusDays(1)));
+        assertEquals(
+                List.of(WaitTally.of(FIRST, stand.orders(), stand.kitchen(), zone)),
+                book.waits(FIRST, FIRST.plusDays(1)));
+        assertEquals(List.of(), book.wrong());
     }
 
     private DayBook book(TallyFile file) {

@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import sopwell.desk.StandCommand.AdoptMenu;
+import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
+import sopwell.kitchen.KitchenCommand;
+import sopwell.kitchen.PartId;
 import sopwell.log.EventLog;
 import sopwell.orders.Asked;
 import sopwell.orders.OrderCommand;
@@ -44,6 +48,17 @@ public final class DaysDesk implements AutoCloseable {
         nowMs = Math.max(nowMs, noon(date));
         String order = place();
         must(new ForOrders(new OrderCommand.VoidOrder(order, 0, "guest left")));
+        must(new ForOrders(new OrderCommand.CloseDay()));
+    }
+
+    /** The date goes on with a reason, sells one order, and is closed again. */
+    public void reopened(LocalDate date) {
+        must(new ForOrders(new OrderCommand.ReopenDay(Optional.of(date), "a party came late")));
+        String order = place();
+        nowMs += 120_000;
+        must(new ForKitchen(new KitchenCommand.Up(new PartId(order, 1, "line"))));
+        must(new ForKitchen(new KitchenCommand.Up(new PartId(order, 2, "fryer"))));
+        must(new ForOrders(new OrderCommand.Hand(order)));
         must(new ForOrders(new OrderCommand.CloseDay()));
     }
 

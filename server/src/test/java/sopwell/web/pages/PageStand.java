@@ -27,7 +27,6 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.MemoryShelf;
 import sopwell.desk.Replay;
-import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Lang;
@@ -60,22 +59,36 @@ public final class PageStand implements AutoCloseable {
             new AtomicReference<>(Instant.parse("2026-11-27T18:00:00Z"));
     private final AtomicInteger keys = new AtomicInteger();
     private final MemoryLog log = new MemoryLog("test");
-    private final StandSettings settings = settings();
-    private final Follower follower = new Follower(log, settings);
-    private final Desk desk = new Desk(log, settings, now::get, follower::follow);
-    private final CallParser parser = new CallParser(menu());
+    private final StandSettings settings;
+    private final Follower follower;
+    private final Desk desk;
+    private final CallParser parser;
     private final Texts texts = Texts.load();
-    private final Pages pages = new Pages(follower::menu, Script.SETTINGS.zone());
-    private final BoardHub hub = new BoardHub(follower, log.epoch(), now::get, System::nanoTime);
-    private final PastDays past = new PastDays(log, settings);
-    private final DayBook book = new DayBook(log, settings, MemoryShelf.shelves());
-    private final PrepPlans plans = new PrepPlans(log, follower, book, settings, now::get);
+    private final Pages pages;
+    private final BoardHub hub;
+    private final PastDays past;
+    private final DayBook book;
+    private final PrepPlans plans;
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;
 
     /** Opens it, with the demo's menu in force. */
     public PageStand() throws jakarta.servlet.ServletException {
-        ask(new StandCommand.AdoptMenu(menu()));
+        this(settings(), menu());
+    }
+
+    /** Opens one with other settings or another menu. */
+    PageStand(StandSettings settings, Menu menu) throws jakarta.servlet.ServletException {
+        this.settings = settings;
+        follower = new Follower(log, settings);
+        desk = new Desk(log, settings, now::get, follower::follow);
+        parser = new CallParser(menu);
+        pages = new Pages(follower::menu, settings.zone());
+        hub = new BoardHub(follower, log.epoch(), now::get, System::nanoTime);
+        past = new PastDays(log, settings);
+        book = new DayBook(log, settings, MemoryShelf.shelves());
+        plans = new PrepPlans(log, follower, book, settings, now::get);
+        ask(new StandCommand.AdoptMenu(menu));
         PageContext context =
                 new PageContext(
                         desk,
@@ -93,7 +106,7 @@ public final class PageStand implements AutoCloseable {
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(DayFigures::of)),
-                        new Tallies(follower, book, settings, () -> new Names(List.of(menu()))),
+                        new Tallies(follower, book, settings, () -> new Names(List.of(menu))),
                         date ->
                                 CompletableFuture.completedFuture(
                                         Replay.day(log, settings, date).map(PageStand::report)),
@@ -127,7 +140,7 @@ public final class PageStand implements AutoCloseable {
         return MenuReader.read(resource("/demo/menu.json")).menu().orElseThrow();
     }
 
-    private static StandSettings settings() {
+    static StandSettings settings() {
         return StandFile.read(resource("/demo/stand.json")).settings().orElseThrow();
     }
 
@@ -141,6 +154,10 @@ public final class PageStand implements AutoCloseable {
 
     void later(long seconds) {
         now.updateAndGet(instant -> instant.plusSeconds(seconds));
+    }
+
+    void at(Instant instant) {
+        now.set(instant);
     }
 
     Answer ask(StandCommand command) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -164,6 +165,28 @@ class WaitPagesTest {
         assertTrue(page.contains("refund: Guest is gone"), page);
         String spanish = flat(stand.get("/waits/today?lang=es").body());
         assertTrue(spanish.contains("unos 5"), spanish);
+    }
+
+    @Test
+    void saysWhichTillsWereOverOrShort() {
+        till("Ines", 95);
+        till("Theo", 102);
+        till("Walt", 100);
+        stand.place("beef", "");
+        String page = flat(stand.get("/waits/today").body());
+        assertTrue(page.contains("till of Ines: short</th><td>1</td><td>$5.00</td>"), page);
+        assertTrue(page.contains("till of Theo: over</th><td>1</td><td>$2.00</td>"), page);
+        assertFalse(page.contains("till of Walt"), "what is right is no exception");
+        assertTrue(stand.get("/waits/today?lang=es").body().contains("caja de Ines: falta"));
+    }
+
+    /** A till that began with $100 and was counted, in dollar bills. */
+    private void till(String cashier, int dollars) {
+        stand.ask(new StandCommand.ForTill(new TillCommand.OpenTill(cashier, 10_000)));
+        stand.ask(
+                new StandCommand.ForTill(
+                        new TillCommand.CloseTill(
+                                cashier, List.of(new TillCommand.Pieces(100, dollars)))));
     }
 
     @ParameterizedTest

@@ -140,7 +140,7 @@ class DayBookTest {
         assertEquals(List.of(counted), book.days(FIRST, FIRST.plusDays(1)));
         assertEquals(
                 List.of(WaitTally.of(FIRST, stand.orders(), stand.kitchen(), zone)),
-                book.waits(FIRST, FIRST.plusDays(1)));
+                book.waits(FIRST, FIRST.plusDays(1), date -> true));
         assertEquals(List.of(), book.wrong());
     }
 

@@ -92,6 +92,8 @@ class ClosePagesTest {
         assertTrue(page.contains("Counted today: 2 of 2"), page);
         assertTrue(page.contains("href=\"/prep/counts\""), page);
         assertTrue(page.contains("href=\"/prep/batches\""), page);
+        assertTrue(page.contains("href=\"/prep\">Tomorrow’s prep"), page);
+        assertEquals(200, stand.get("/prep").statusCode());
         assertTrue(page.contains("href=\"/prep/batches/b1\""), page);
         assertTrue(page.contains("<span>4 each <small>thrown away today</small>"), page);
         stand.later(24 * 3_600);

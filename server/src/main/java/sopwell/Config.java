@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
-        synopsisSubcommandLabel = "serve|rehearse|check|rebuild|export|backtest")
+        synopsisSubcommandLabel = "serve|rehearse|check|rebuild|import|export|backtest")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -113,6 +113,27 @@ final class Config {
                 required = true,
                 description = "The file that is written; one that is there is replaced.")
         Path out;
+    }
+
+    /** {@code sopwell import}. */
+    @Command(
+            name = "import",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Takes an owner's old records into a stand that does not run, so that its"
+                            + " forecasts know them. A day that is kept already is left as it is.")
+    static final class Import extends InFolder {
+        @Option(
+                names = "--history",
+                paramLabel = "DIR",
+                required = true,
+                description = "The folder with lines.csv, and days.csv, outs.csv, weather.csv.")
+        Path history;
+
+        @Option(
+                names = "--replace",
+                description = "Days that are kept with other numbers are replaced, not refused.")
+        boolean replace;
     }
 
     /** {@code sopwell backtest}. */

@@ -31,6 +31,7 @@ public final class Main {
         Config.CheckBooks check = new Config.CheckBooks();
         Config.Rebuild rebuild = new Config.Rebuild();
         Config.Export export = new Config.Export();
+        Config.Import records = new Config.Import();
         Config.Backtest backtest = new Config.Backtest();
         Map<Object, Run> runs =
                 Map.of(
@@ -39,9 +40,11 @@ public final class Main {
                         check, () -> new Books(check.data, System.out).check(),
                         rebuild, () -> new Books(rebuild.data, System.out).rebuild(),
                         export, () -> new Exporting(export, System.out).run(),
+                        records, () -> imported(records),
                         backtest, () -> new Backtest(backtest, System.out).run());
         CommandLine line = new CommandLine(new Config());
-        List.of(serve, rehearse, check, rebuild, export, backtest).forEach(line::addSubcommand);
+        List.of(serve, rehearse, check, rebuild, records, export, backtest)
+                .forEach(line::addSubcommand);
         try {
             ParseResult parsed = line.parseArgs(args);
             if (CommandLine.printHelpIfRequested(parsed)) {
@@ -75,6 +78,10 @@ public final class Main {
 
     private static void rehearse() throws StartRefused {
         new Rehearsal(clocks(), System.out).play();
+    }
+
+    private static void imported(Config.Import asked) throws StartRefused {
+        new Import(asked, InstantSource.system(), System.out).run();
     }
 
     private static void serve(Config.Serve asked) throws StartRefused, InterruptedException {

@@ -28,12 +28,9 @@ public final class Replay {
     public static Stand newestDay(EventLog log, StandSettings settings, Consumer<Recorded> alsoTo) {
         long last = log.lastSeq();
         OptionalLong opened = log.lastOf(DayOpened.class, last);
-        return range(
-                log,
-                settings,
-                opened.isPresent() ? firstOfDate(log, opened.getAsLong()) : last + 1,
-                last,
-                alsoTo);
+        // Without an opening the last event is read all the same: a stand knows where its log ends.
+        long from = opened.isPresent() ? firstOfDate(log, opened.getAsLong()) : last;
+        return range(log, settings, from, last, alsoTo);
     }
 
     /** The stand as it was at the end of a date, or empty when nothing was opened on it. */
@@ -95,7 +92,7 @@ public final class Replay {
 
     private static Stand range(
             EventLog log, StandSettings settings, long from, long to, Consumer<Recorded> alsoTo) {
-        Stand stand = before(log, settings, from);
+        Stand stand = before(log, settings, from - 1);
         log.read(
                 from,
                 to,

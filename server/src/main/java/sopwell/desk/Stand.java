@@ -30,6 +30,7 @@ import sopwell.orders.PaperEvent;
 import sopwell.orders.Papers;
 import sopwell.orders.Selling;
 import sopwell.orders.StandSettings;
+import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.stock.PanEvent;
@@ -122,7 +123,8 @@ public final class Stand {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
             selling = new Selling(menu, outs);
-        } else {
+        } else if (!(event instanceof HistoryEvent)) {
+            // What was kept of days before this stand is read when it is asked for.
             throw new IllegalStateException("an event of no family: " + event.getClass());
         }
         seq = recorded.seq();

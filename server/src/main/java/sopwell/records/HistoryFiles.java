@@ -62,17 +62,24 @@ public final class HistoryFiles {
     }
 
     /** What {@code days.csv} says of a day. */
-    private record Row(Hours hours, boolean closed, List<Occasion> events, List<String> weather) {}
+    private record Row(
+            Hours hours, String closedReason, List<Occasion> events, List<String> weather) {}
 
     /**
      * What was read. Immutable.
      *
      * @param coming open days by {@code days.csv}, also those after the last sale
      * @param hasCalendar whether there was a {@code days.csv}
+     * @param closedReasons why the stand was closed, by day, where {@code days.csv} says so
      */
-    public record Records(History history, List<PastDay> coming, boolean hasCalendar) {
+    public record Records(
+            History history,
+            List<PastDay> coming,
+            boolean hasCalendar,
+            Map<LocalDate, String> closedReasons) {
         public Records {
             coming = List.copyOf(coming);
+            closedReasons = Map.copyOf(closedReasons);
         }
     }
 
@@ -101,11 +108,12 @@ public final class HistoryFiles {
         dates.addAll(days.keySet());
         List<PastDay> past = new ArrayList<>();
         List<PastDay> planned = new ArrayList<>();
-        Row unknown = new Row(Hours.UNKNOWN, false, List.of(), List.of());
+        Row unknown = new Row(Hours.UNKNOWN, "", List.of(), List.of());
         for (LocalDate date : dates) {
             Row row = days.getOrDefault(date, unknown);
             List<Sold> pieces = new ArrayList<>();
             sold.getOrDefault(date, Map.of()).forEach((kind, n) -> pieces.add(with(kind, n)));
+            pieces.sort(Sold.ORDER);
             boolean open = !pieces.isEmpty();
             PastDay day =
                     new PastDay(
@@ -117,11 +125,14 @@ public final class HistoryFiles {
                             row.events(),
                             row.weather());
             past.add(day);
-            if (open || (!row.closed() && row.hours().isKnown())) {
+            if (open || (row.closedReason().isEmpty() && row.hours().isKnown())) {
                 planned.add(day);
             }
         }
-        return new Records(new History(BIN_MINUTES, past, outlooks), planned, hasDays);
+        Map<LocalDate, String> reasons = new TreeMap<>();
+        days.forEach((date, row) -> reasons.put(date, row.closedReason()));
+        reasons.values().removeIf(String::isEmpty);
+        return new Records(new History(BIN_MINUTES, past, outlooks), planned, hasDays, reasons);
     }
 
     private static Sold with(Sold kind, int pieces) {
@@ -213,8 +224,7 @@ public final class HistoryFiles {
                 throw row.fault("close", "lies after noon of the next day; it must be before.");
             }
             Hours hours = open < 0 ? Hours.UNKNOWN : new Hours(open, close);
-            boolean closed = !row.text("closed_reason").isEmpty();
-            Row said = new Row(hours, closed, events(row), weather(row));
+            Row said = new Row(hours, row.text("closed_reason"), events(row), weather(row));
             if (days.put(date, said) != null) {
                 throw row.fault("business_date", date + " stands twice; each day has one line.");
             }

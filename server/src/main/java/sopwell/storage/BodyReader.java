@@ -84,6 +84,18 @@ final class BodyReader implements AutoCloseable {
         return texts;
     }
 
+    List<Integer> wholes(String name) throws IOException {
+        needed(name);
+        List<Integer> numbers = new ArrayList<>();
+        expect(json.nextToken(), JsonToken.START_ARRAY);
+        while (json.nextToken() != JsonToken.END_ARRAY) {
+            expect(json.currentToken(), JsonToken.VALUE_NUMBER_INT);
+            numbers.add(json.getIntValue());
+        }
+        field = json.nextFieldName();
+        return numbers;
+    }
+
     <T> List<T> objects(String name, Each<T> each) throws IOException {
         needed(name);
         List<T> entries = new ArrayList<>();

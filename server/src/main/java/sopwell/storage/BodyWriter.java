@@ -73,6 +73,14 @@ final class BodyWriter {
         json.writeEndArray();
     }
 
+    void wholes(String field, List<Integer> numbers) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (int number : numbers) {
+            json.writeNumber(number);
+        }
+        json.writeEndArray();
+    }
+
     /** A list of objects, each filled by the same writer. */
     <T> void objects(String field, List<T> entries, Each<T> each) throws IOException {
         json.writeArrayFieldStart(field);

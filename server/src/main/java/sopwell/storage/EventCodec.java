@@ -14,6 +14,7 @@ import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
@@ -114,6 +115,8 @@ final class EventCodec {
             PaperBodies.write(body, paper);
         } else if (event instanceof OutEvent out) {
             OutBodies.write(body, out);
+        } else if (event instanceof HistoryEvent history) {
+            HistoryBodies.write(body, history);
         } else if (event instanceof TillEvent till) {
             TillBodies.write(body, till);
         } else {
@@ -168,6 +171,7 @@ final class EventCodec {
             case HANDS_SET -> StationBodies.read(body, StationEvent.Kind.HANDS_SET);
             case QUERY_ASKED -> QueryBodies.read(body, QueryEvent.Kind.ASKED);
             case QUERY_ANSWERED -> QueryBodies.read(body, QueryEvent.Kind.ANSWERED);
+            case PAST_DAY_KEPT -> HistoryBodies.read(body, HistoryEvent.Kind.KEPT);
         };
     }
 }

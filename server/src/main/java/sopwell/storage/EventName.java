@@ -15,6 +15,7 @@ import sopwell.menu.MenuEvent;
 import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
@@ -71,9 +72,10 @@ enum EventName {
     HANDS_SET("hands-set", 1, StationEvent.HandsSet.class),
     PART_REMADE("part-remade", 1, KitchenEvent.PartRemade.class),
     QUERY_ASKED("query-asked", 1, QueryEvent.QueryAsked.class),
-    QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class);
+    QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class),
+    PAST_DAY_KEPT("past-day-kept", 1, HistoryEvent.PastDayKept.class);
 
-    /** The events that come a few times a day at most; the log can list these. */
+    /** The events of which there are a few for a day at most; the log can list these. */
     static final List<EventName> RARE =
             List.of(
                     DAY_OPENED,
@@ -82,7 +84,8 @@ enum EventName {
                     RECIPES_ADOPTED,
                     CALENDAR_SET,
                     OUT_MARKED,
-                    OUT_LIFTED);
+                    OUT_LIFTED,
+                    PAST_DAY_KEPT);
 
     private static final Map<String, EventName> BY_WRITTEN = byWritten();
     private static final Map<Class<? extends Event>, EventName> BY_TYPE = byType();

@@ -32,14 +32,15 @@ final class SqliteFile {
     static final int APPLICATION_ID = 0x536F7077;
 
     /** The newest schema that this Sopwell knows. */
-    static final int SCHEMA_VERSION = 3;
+    static final int SCHEMA_VERSION = 4;
 
     /** What makes each version of the one before; the first makes a log of an empty file. */
     private static final List<String> SCRIPTS =
             List.of(
                     "/schema/0001-log.sql",
                     "/schema/0002-recipes.sql",
-                    "/schema/0003-calendar.sql");
+                    "/schema/0003-calendar.sql",
+                    "/schema/0004-history.sql");
 
     private SqliteFile() {}
 

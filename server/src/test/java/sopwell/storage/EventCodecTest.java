@@ -25,6 +25,7 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
+import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
@@ -52,7 +53,8 @@ class EventCodecTest {
                         TillEvent.class,
                         MenuEvent.class,
                         CalendarEvent.class,
-                        RecipeEvent.class)) {
+                        RecipeEvent.class,
+                        HistoryEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();

@@ -34,11 +34,17 @@ import sopwell.orders.OrderLine;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.Quote;
+import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarDay;
 import sopwell.prep.calendar.CalendarEvent;
 import sopwell.prep.calendar.NamedOccasion;
 import sopwell.prep.calendar.OpenHours;
 import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.prep.forecast.Occasion;
+import sopwell.prep.forecast.Outlook;
+import sopwell.prep.forecast.PastDay.OutSpan;
+import sopwell.prep.forecast.PastDay.Sold;
+import sopwell.prep.forecast.PastDay;
 import sopwell.stock.PanEvent;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
@@ -162,6 +168,26 @@ final class Samples {
                 new PaceEvent.Quoting(60, 24_810, 1_040_000, 1_316_500));
     }
 
+    /** A day out of old records that was open, and yet closed early for a reason. */
+    private static HistoryEvent pastDay(LocalDate date) {
+        PastDay day =
+                new PastDay(
+                        date,
+                        true,
+                        new PastDay.Hours(630, 1_200),
+                        List.of(
+                                new Sold(48, "beef", "large", List.of("dipped", "hot"), 3),
+                                new Sold(49, "beef", "large", List.of("dipped", "hot"), 1),
+                                new Sold(48, "fries", "", List.of(), 12)),
+                        List.of(
+                                new OutSpan("rolls", 1_095, 1_200),
+                                new OutSpan("fries", OutSpan.UNKNOWN, 2_160)),
+                        List.of(new Occasion("festival: river", "festival", 1.4)),
+                        List.of("rain"));
+        Outlook outlook = new Outlook(date.minusDays(1), date, "rain", 0.35);
+        return new HistoryEvent.PastDayKept(15, "storm", day, List.of(outlook));
+    }
+
     /** One of each kind, all fields filled. */
     static List<Event> oneOfEach() {
         LocalDate date = LocalDate.of(2025, 5, 3);
@@ -173,7 +199,7 @@ final class Samples {
         RecipeEvent recipes = new RecipeEvent.RecipesAdopted(smallBook());
         OrderEvent again = new OrderEvent.DayReopened(date, "a party came late");
         return Stream.of(
-                        List.of(remade, recipes, again, calendar()),
+                        List.of(remade, recipes, again, calendar(), pastDay(date)),
                         oneOfEach(date, placed, part, query),
                         StockSamples.oneOfEach())
                 .flatMap(List::stream)

@@ -1,6 +1,7 @@
 package sopwell.prep.forecast;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import sopwell.Check;
 
@@ -66,6 +67,13 @@ public record PastDay(
      * @param pieces from 1
      */
     public record Sold(int bin, String item, String size, List<String> modifiers, int pieces) {
+        /** By item, size, modifiers and bin: the same day is then the same list. */
+        public static final Comparator<Sold> ORDER =
+                Comparator.comparing(Sold::item)
+                        .thenComparing(Sold::size)
+                        .thenComparing(sold -> String.join("|", sold.modifiers()))
+                        .thenComparingInt(Sold::bin);
+
         public Sold {
             modifiers = List.copyOf(modifiers);
         }

@@ -30,10 +30,14 @@ class DaySimTest {
 
     private static final int LONG_STEPS = 600;
 
+    /** Old records are taken in by a command while the stand does not run. */
+    private static final Set<String> NEVER_ON_A_RUNNING_STAND = Set.of("past-day-kept");
+
     /** Nothing can happen of which no day is made; whatever is new belongs into {@link Deeds}. */
     @Test
     void daysGoWellAndEverythingHappensInThem() {
         Set<String> missing = new TreeSet<>(Written.names());
+        missing.removeAll(NEVER_ON_A_RUNNING_STAND);
         long fresh = new SecureRandom().nextLong() >>> 1;
         long events = 0;
         for (int i = 0; i < FIXED + FRESH; i++) {

@@ -43,21 +43,21 @@ final class Buying {
         if (!need.isAny()) {
             return;
         }
-        List<Lot> lots = sizing.stock(bought.id());
+        Shelf shelf = sizing.stock(bought.id());
         List<Delivery> deliveries = deliveries(need, supply);
         int start = deliveries.isEmpty() ? need.dates() : deliveries.get(0).helps();
-        if (need.missing(lots, Math.min(start, need.dates())) > 1e-9) {
+        if (need.missing(shelf.lots(), Math.min(start, need.dates())) > 1e-9) {
             boolean never = deliveries.isEmpty();
             warn(never ? Kind.NO_DELIVERY : Kind.SHORT_BEFORE_DELIVERY, bought, 0);
         }
         for (int i = 0; i < deliveries.size(); i++) {
             boolean more = i + 1 < deliveries.size();
             int until = more ? deliveries.get(i + 1).helps() : need.dates();
-            order(bought, lots, deliveries.get(i), until - 1);
+            order(bought, shelf, deliveries.get(i), until - 1);
         }
     }
 
-    private void order(Ingredient bought, List<Lot> lots, Delivery delivery, int last) {
+    private void order(Ingredient bought, Shelf shelf, Delivery delivery, int last) {
         Supply supply = bought.supply().orElseThrow();
         Need need = sizing.need(bought.id());
         boolean keeps = bought.shelfLifeDays() == 0;
@@ -69,12 +69,12 @@ final class Buying {
             return;
         }
         double pack = supply.packInBase().doubleValue();
-        Decision decision = sizing.decide(bought.id(), lots, new Window(from, to, keepsTo), pack);
+        Decision decision = sizing.decide(bought.id(), shelf, new Window(from, to, keepsTo), pack);
         if (to < last && need.mean(to + 1, last) > 0) {
             warn(Kind.EXPIRES_TOO_EARLY, bought, to + 1);
         }
         if (decision.lots() > 0) {
-            Sizing.add(lots, new Lot(decision.lots() * pack, from, keepsTo));
+            shelf.add(new Lot(decision.lots() * pack, from, keepsTo));
             orders.add(
                     new Order(
                             bought.id(),

@@ -4,13 +4,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import sopwell.prep.plan.Spans.Span;
+import java.util.stream.LongStream;
 import sopwell.stock.recipes.KitchenHours;
 import sopwell.stock.recipes.PrepStep;
 import sopwell.stock.recipes.RecipeBook;
@@ -25,8 +22,11 @@ final class Calendar {
 
     private final Map<String, Resource> resources = new HashMap<>();
     private final int hands;
-    private final List<Span> attended = new ArrayList<>();
-    private final Map<String, List<Booking>> bookings = new HashMap<>();
+
+    /** Each date's first minute and its last; two dates that touch are still two. */
+    private final long[] attended;
+
+    private final Map<String, Usage> usages = new HashMap<>();
 
     /** Slots that are taken from a minute until before another. */
     record Booking(long from, long until, int slots) {}
@@ -40,13 +40,15 @@ final class Calendar {
     Calendar(RecipeBook book, ZoneId zone, int hands, LocalDate from, LocalDate to) {
         book.resources().forEach(one -> resources.put(one.id(), one));
         this.hands = hands;
+        LongStream.Builder ends = LongStream.builder();
         for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
             Optional<KitchenHours.Span> hours = book.hours().on(date.getDayOfWeek());
             if (hours.isPresent()) {
                 long start = minute(at(date, hours.get().from(), zone));
-                attended.add(new Span(start, minute(at(date, hours.get().to(), zone))));
+                ends.add(start).add(minute(at(date, hours.get().to(), zone)));
             }
         }
+        this.attended = ends.build().toArray();
     }
 
     static Instant at(LocalDate date, LocalTime time, ZoneId zone) {
@@ -62,11 +64,13 @@ final class Calendar {
     }
 
     void book(String resource, Booking booking) {
-        bookings.computeIfAbsent(resource, id -> new ArrayList<>()).add(booking);
+        Usage usage = usages.computeIfAbsent(resource, id -> new Usage());
+        usage.change(booking.from(), booking.slots());
+        usage.change(booking.until(), -booking.slots());
     }
 
     void free(String resource, Booking booking) {
-        bookings.get(resource).remove(booking);
+        book(resource, new Booking(booking.from(), booking.until(), -booking.slots()));
     }
 
     int slots(String resource) {
@@ -105,32 +109,20 @@ final class Calendar {
 
     /** Starts after which both minutes fall into one span of somebody's presence. */
     private Spans within(long first, long last) {
-        return Spans.joined(
-                attended.stream().map(s -> new Span(s.from() - first, s.to() - last)).toList());
+        Spans.Joined joined = new Spans.Joined(attended.length / 2);
+        for (int i = 0; i < attended.length; i += 2) {
+            joined.and(attended[i] - first, attended[i + 1] - last);
+        }
+        return joined.spans();
     }
 
     private Spans whileFree(String resource, long minutes, int wanted) {
         int most = slots(resource) - wanted;
-        List<Booking> taken = bookings.getOrDefault(resource, List.of());
         if (most < 0) {
             return Spans.of(1, 0);
         }
-        TreeMap<Long, Integer> changes = new TreeMap<>();
-        for (Booking one : taken) {
-            changes.merge(one.from(), one.slots(), Integer::sum);
-            changes.merge(one.until(), -one.slots(), Integer::sum);
-        }
-        List<Span> full = new ArrayList<>();
-        int used = 0;
-        long since = 0;
-        for (Map.Entry<Long, Integer> change : changes.entrySet()) {
-            if (used > most) {
-                full.add(new Span(since - minutes + 1, change.getKey() - 1));
-            }
-            used += change.getValue();
-            since = change.getKey();
-        }
-        return Spans.joined(full).outside();
+        Usage usage = usages.get(resource);
+        return usage == null ? Spans.of(-Spans.FAR, Spans.FAR) : usage.whileAtMost(most, minutes);
     }
 
     /** What is looked away from, to find what stands in the way. */

@@ -83,7 +83,7 @@ final class Need {
         return sum;
     }
 
-    /** What each path asks for over some dates, in rising order. */
+    /** What each path asks for over some dates. */
     double[] sums(int from, int last) {
         double[] sums = new double[paths.length];
         for (int i = 0; i < sums.length; i++) {
@@ -91,7 +91,6 @@ final class Need {
                 sums[i] += paths[i][date];
             }
         }
-        Arrays.sort(sums);
         return sums;
     }
 

@@ -93,7 +93,7 @@ final class Placing {
         long from = -Spans.FAR;
         long to = latest;
         for (int k = steps.size() - 1; k >= 0; k--) {
-            OptionalLong start = reach.get(k).and(Spans.of(from, to)).latest();
+            OptionalLong start = reach.get(k).latest(from, to);
             if (start.isEmpty()) {
                 return Optional.empty();
             }

@@ -164,7 +164,7 @@ public final class Planner {
             warn(Kind.LOT_TOO_LARGE, made.id());
             return;
         }
-        List<Lot> lots = sizing.stock(made.id());
+        Shelf shelf = sizing.stock(made.id());
         double out = recipe.out().doubleValue();
         int review = Math.max(1, ask.terms().reviewDays().getOrDefault(made.id(), 1));
         for (int date = 0; date < need.dates(); date++) {
@@ -178,9 +178,9 @@ public final class Planner {
                 warnings.add(early(made.id(), need.by(date)));
             }
             Window window = new Window(date, Math.min(wanted, keepsTo), keepsTo);
-            Decision decision = sizing.decide(made.id(), lots, window, out);
+            Decision decision = sizing.decide(made.id(), shelf, window, out);
             if (decision.lots() > 0) {
-                Sizing.add(lots, new Lot(decision.lots() * out, date, keepsTo));
+                shelf.add(new Lot(decision.lots() * out, date, keepsTo));
                 split(one, decision.lots(), most);
                 decisions.add(decision);
             }

@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -103,7 +102,7 @@ final class Sizing {
     }
 
     /** What is there or in process, the first to expire first. */
-    List<Lot> stock(String ingredient) {
+    Shelf stock(String ingredient) {
         Need need = need(ingredient);
         List<Lot> lots = new ArrayList<>();
         for (StockLot lot : ask.stock()) {
@@ -115,26 +114,19 @@ final class Sizing {
             boolean late = from < dates && Calendar.minute(lot.from()) > need.by(from);
             lots.add(new Lot(lot.amount().doubleValue(), late ? from + 1 : from, last));
         }
-        lots.sort(Comparator.comparingInt(Lot::last));
-        return lots;
-    }
-
-    static void add(List<Lot> lots, Lot lot) {
-        lots.add(lot);
-        lots.sort(Comparator.comparingInt(Lot::last));
+        return new Shelf(need, lots);
     }
 
     /** How many lots to have for a window of dates. */
-    Decision decide(String ingredient, List<Lot> lots, Window window, double lot) {
+    Decision decide(String ingredient, Shelf shelf, Window window, double lot) {
         Need need = need(ingredient);
         Stakes stakes =
                 isSold(ingredient) ? ask.terms().stakes().getOrDefault(ingredient, USUAL) : SURE;
-        double onHand = need.usable(lots, window.from());
+        double onHand = need.usable(shelf.lots(), window.from());
         double mean = need.mean(window.from(), window.last());
         long most = Limits.LOTS_MAX;
         long guess = Math.min(most, (long) Math.max(0, (mean - onHand) / lot));
-        LotChoice choice =
-                new PathCost(need.paths(), lots, window).choose(lot, stakes, guess, most);
+        LotChoice choice = new PathCost(shelf.leftovers(), window).choose(lot, stakes, guess, most);
         if (choice.lots() == 0) {
             return new Decision(0, window, Optional.empty());
         }
@@ -146,10 +138,10 @@ final class Sizing {
                         date(window.from()),
                         date(window.last()),
                         mean,
-                        at(sums, LOW),
-                        at(sums, HIGH),
+                        Ranks.reaching(sums, LOW),
+                        Ranks.reaching(sums, HIGH),
                         fractile,
-                        at(sums, fractile),
+                        Ranks.reaching(sums, fractile),
                         onHand,
                         choice.lots(),
                         choice.cost(),
@@ -164,11 +156,5 @@ final class Sizing {
             date++;
         }
         return Calendar.instant(need.by(date));
-    }
-
-    /** The smallest of the sorted amounts that reaches this share of them. */
-    private static double at(double[] sorted, double share) {
-        int rank = (int) Math.ceil(share * sorted.length) - 1;
-        return sorted[Math.max(0, Math.min(sorted.length - 1, rank))];
     }
 }

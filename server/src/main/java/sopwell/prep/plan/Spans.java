@@ -1,92 +1,111 @@
 package sopwell.prep.plan;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
+import java.util.Arrays;
 import java.util.OptionalLong;
 
 /**
  * Minutes at which something may start, as spans of the epoch's minutes, both ends included.
  * Immutable; spans are in order and don't touch.
  */
-record Spans(List<Span> all) {
+final class Spans {
     /** Far beyond every plan, and far from overflow. */
     static final long FAR = Long.MAX_VALUE / 8;
 
-    record Span(long from, long to) {}
+    /** A span's first minute and its last, then the next span's. */
+    private final long[] ends;
 
-    Spans {
-        all = List.copyOf(all);
+    private final int count;
+
+    private Spans(Joined joined) {
+        this.ends = joined.ends;
+        this.count = joined.count;
     }
 
     static Spans of(long from, long to) {
-        return from > to ? new Spans(List.of()) : new Spans(List.of(new Span(from, to)));
-    }
-
-    /** From spans in any order; what overlaps or touches is joined. */
-    static Spans joined(List<Span> some) {
-        List<Span> sorted = new ArrayList<>(some);
-        sorted.removeIf(span -> span.from() > span.to());
-        sorted.sort(Comparator.comparingLong(Span::from));
-        List<Span> joined = new ArrayList<>();
-        for (Span span : sorted) {
-            int last = joined.size() - 1;
-            if (last >= 0 && span.from() <= joined.get(last).to() + 1) {
-                Span before = joined.get(last);
-                joined.set(last, new Span(before.from(), Math.max(before.to(), span.to())));
-            } else {
-                joined.add(span);
-            }
-        }
-        return new Spans(joined);
+        return new Joined(1).and(from, to).spans();
     }
 
     Spans and(Spans other) {
-        List<Span> both = new ArrayList<>();
+        Joined both = new Joined((count + other.count) / 2);
         int i = 0;
         int j = 0;
-        while (i < all.size() && j < other.all.size()) {
-            Span a = all.get(i);
-            Span b = other.all.get(j);
-            long from = Math.max(a.from(), b.from());
-            long to = Math.min(a.to(), b.to());
-            if (from <= to) {
-                both.add(new Span(from, to));
-            }
-            if (a.to() < b.to()) {
-                i++;
+        while (i < count && j < other.count) {
+            both.and(Math.max(ends[i], other.ends[j]), Math.min(ends[i + 1], other.ends[j + 1]));
+            if (ends[i + 1] < other.ends[j + 1]) {
+                i += 2;
             } else {
-                j++;
+                j += 2;
             }
         }
-        return new Spans(both);
+        return both.spans();
     }
 
     /** Every span made to begin and end so much later. */
     Spans shifted(long from, long to) {
-        return joined(
-                all.stream()
-                        .map(s -> new Span(s.from() + from, Math.min(FAR, s.to() + to)))
-                        .toList());
+        Joined joined = new Joined(count / 2);
+        for (int i = 0; i < count; i += 2) {
+            joined.and(ends[i] + from, Math.min(FAR, ends[i + 1] + to));
+        }
+        return joined.spans();
     }
 
     /** All minutes that are in none of the spans. */
     Spans outside() {
-        List<Span> gaps = new ArrayList<>();
+        Joined gaps = new Joined(count / 2 + 1);
         long from = -FAR;
-        for (Span span : all) {
-            gaps.add(new Span(from, span.from() - 1));
-            from = span.to() + 1;
+        for (int i = 0; i < count; i += 2) {
+            gaps.and(from, ends[i] - 1);
+            from = ends[i + 1] + 1;
         }
-        gaps.add(new Span(from, FAR));
-        return joined(gaps);
+        return gaps.and(from, FAR).spans();
     }
 
-    OptionalLong latest() {
-        return all.isEmpty() ? OptionalLong.empty() : OptionalLong.of(all.get(all.size() - 1).to());
+    /** The latest of the minutes from one to another. */
+    OptionalLong latest(long from, long to) {
+        for (int i = count - 2; i >= 0 && ends[i + 1] >= from; i -= 2) {
+            if (ends[i] <= to) {
+                long latest = Math.min(to, ends[i + 1]);
+                return latest >= from ? OptionalLong.of(latest) : OptionalLong.empty();
+            }
+        }
+        return OptionalLong.empty();
     }
 
     OptionalLong earliest() {
-        return all.isEmpty() ? OptionalLong.empty() : OptionalLong.of(all.get(0).from());
+        return count == 0 ? OptionalLong.empty() : OptionalLong.of(ends[0]);
+    }
+
+    /** Spans put together by their first minutes; what overlaps or touches is joined. */
+    static final class Joined {
+        private long[] ends;
+        private int count;
+
+        /** With room for so many, and more when they come. */
+        Joined(int room) {
+            this.ends = new long[2 * room];
+        }
+
+        /** Adds a span that begins no earlier than those before; without minutes it adds none. */
+        Joined and(long from, long to) {
+            if (from > to) {
+                return this;
+            }
+            if (count > 0 && from <= ends[count - 1] + 1) {
+                ends[count - 1] = Math.max(ends[count - 1], to);
+                return this;
+            }
+            if (count == ends.length) {
+                ends = Arrays.copyOf(ends, 2 * count + 4);
+            }
+            ends[count] = from;
+            ends[count + 1] = to;
+            count += 2;
+            return this;
+        }
+
+        /** All of them; nothing may be added afterwards. */
+        Spans spans() {
+            return new Spans(this);
+        }
     }
 }

@@ -61,23 +61,27 @@ public final class DemandPaths {
         for (int d = 0; d < count; d++) {
             square[d] = mean[d] > 0 ? variances.get(d) / (mean[d] * mean[d]) : 0;
         }
+        double[] roots = new double[count];
+        for (int d = 0; d < count; d++) {
+            roots[d] = Math.sqrt(square[d] / 9);
+        }
+        double levelRoot = Math.sqrt(levelPhi / 9);
         double[][] paths = new double[DRAWS][count];
         for (int i = 0; i < DRAWS; i++) {
-            double level = cube(levels[i][0], levelPhi);
+            double level = cube(levels[i][0], levelPhi, levelRoot);
             for (int d = 0; d < count; d++) {
-                paths[i][d] = mean[d] * level * cube(days[i][d], square[d]);
+                paths[i][d] = mean[d] * level * cube(days[i][d], square[d], roots[d]);
             }
         }
         return paths;
     }
 
-    /** A gamma number with mean 1 and this variance. */
-    private static double cube(double z, double variance) {
+    /** A gamma number with mean 1 and this variance, a ninth of which has this root. */
+    private static double cube(double z, double variance, double ninthRoot) {
         if (variance <= 0) {
             return 1;
         }
-        double ninth = variance / 9;
-        double root = Math.max(0, 1 - ninth + z * Math.sqrt(ninth));
+        double root = Math.max(0, 1 - variance / 9 + z * ninthRoot);
         return root * root * root;
     }
 }

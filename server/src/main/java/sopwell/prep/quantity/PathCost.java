@@ -1,6 +1,5 @@
 package sopwell.prep.quantity;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,45 +12,98 @@ public final class PathCost {
 
     private final double[][] paths;
     private final Window window;
+    private final int until;
 
-    /** The stock's first and last days, the decided lot among them where it expires. */
-    private final int[] from;
+    /** What the lots that expire before the decided one leave open, by path and day. */
+    private final double[] open;
 
-    private final int[] last;
+    /** What is left of them after a day, by path, day and lot. */
+    private final double[] kept;
 
-    /** Which of them is the decided lot. */
-    private final int decided;
+    /** How many of them there are, and how many of those expire before and until a day's end. */
+    private final int sooner;
 
-    /** What is left of them on each path when the window begins. */
-    private final double[][] begun;
+    private final int[] expired;
+
+    /**
+     * The lots that expire after the decided one, and what is left of them as the window begins.
+     */
+    private final List<Lot> later;
+
+    private final double[][] laterLeft;
 
     /**
      * For one decision.
      *
      * @param paths demand by path and day; all paths have the same weight and as many days; they
      *     are shared and not changed
-     * @param stock what is there or comes without a decision, the first to expire first
+     * @param stock what is there or comes without a decision
      * @param window the days that the decision answers for
      */
     public PathCost(double[][] paths, List<Lot> stock, Window window) {
-        this.paths = paths;
+        this(new Leftovers(paths, stock), window);
+    }
+
+    /**
+     * For the next decision on the same lots.
+     *
+     * @param leftovers is played on to the window's first day, which no later window comes before
+     * @param window the days that the decision answers for
+     */
+    public PathCost(Leftovers leftovers, Window window) {
+        leftovers.playTo(window.from());
+        this.paths = leftovers.paths();
         this.window = window;
+        this.until = Math.min(paths[0].length - 1, Math.max(window.last(), window.keepsTo()));
+        List<Lot> lots = leftovers.lots();
         int before = 0;
-        while (before < stock.size() && stock.get(before).last() <= window.keepsTo()) {
+        while (before < lots.size() && lots.get(before).last() <= window.keepsTo()) {
             before++;
         }
-        this.decided = before;
-        List<Lot> all = new ArrayList<>(stock);
-        all.add(before, new Lot(0, window.from(), window.keepsTo()));
-        this.from = all.stream().mapToInt(Lot::from).toArray();
-        this.last = all.stream().mapToInt(Lot::last).toArray();
-        double[] amounts = all.stream().mapToDouble(Lot::amount).toArray();
-        this.begun = new double[paths.length][];
+        this.sooner = before;
+        int days = Math.max(0, until - window.from() + 1);
+        this.expired = new int[days + 1];
+        for (int d = 0; d <= days; d++) {
+            int day = window.from() + d;
+            expired[d] = (int) lots.stream().limit(sooner).filter(l -> l.last() < day).count();
+        }
+        this.open = new double[paths.length * days];
+        this.kept = new double[paths.length * days * sooner];
+        int[] from = lots.stream().limit(sooner).mapToInt(Lot::from).toArray();
+        double[][] columns = new double[sooner][];
+        for (int n = 0; n < sooner; n++) {
+            columns[n] = leftovers.left(n);
+        }
         for (int i = 0; i < paths.length; i++) {
-            begun[i] = amounts.clone();
-            for (int day = 0; day < Math.min(window.from(), paths[i].length); day++) {
-                take(begun[i], day, paths[i][day]);
+            playSooner(i, from, columns);
+        }
+        this.later = List.copyOf(lots.subList(sooner, lots.size()));
+        this.laterLeft = new double[later.size()][];
+        for (int n = 0; n < laterLeft.length; n++) {
+            laterLeft[n] = leftovers.left(sooner + n).clone();
+        }
+    }
+
+    /** The decided lot changes nothing about the lots that expire before it. */
+    private void playSooner(int path, int[] from, double[][] columns) {
+        double[] left = new double[sooner];
+        for (int n = 0; n < sooner; n++) {
+            left[n] = columns[n][path];
+        }
+        int days = expired.length - 1;
+        for (int d = 0; d < days; d++) {
+            int day = window.from() + d;
+            double asked = paths[path][day];
+            int at = (path * days + d) * sooner;
+            for (int n = expired[d]; n < sooner; n++) {
+                if (from[n] <= day) {
+                    double taken = Math.min(asked, left[n]);
+                    left[n] -= taken;
+                    asked -= taken;
+                    kept[at + n] = left[n];
+                }
             }
+            open[path * days + d] = asked;
         }
     }
 
@@ -74,22 +126,45 @@ public final class PathCost {
 
     /** What this amount costs on average, in the stakes' money. */
     public double of(double amount, Stakes stakes) {
+        boolean keeping = stakes.night().signum() > 0;
+        int days = expired.length - 1;
         double lost = 0;
         double nights = 0;
         double wasted = 0;
-        double[] left = new double[from.length];
+        double[] left = new double[later.size()];
         for (int i = 0; i < paths.length; i++) {
-            double[] path = paths[i];
-            System.arraycopy(begun[i], 0, left, 0, left.length);
-            left[decided] = amount;
-            int until = Math.min(path.length - 1, Math.max(window.last(), window.keepsTo()));
-            for (int day = window.from(); day <= until; day++) {
-                double missing = take(left, day, path[day]);
-                lost += day <= window.last() && missing > NOISE * path[day] ? missing : 0;
+            double own = amount;
+            for (int n = 0; n < left.length; n++) {
+                left[n] = laterLeft[n][i];
+            }
+            for (int d = 0; d < days; d++) {
+                int day = window.from() + d;
+                int at = i * days + d;
+                double missing = open[at];
+                if (day <= window.keepsTo()) {
+                    double taken = Math.min(missing, own);
+                    own -= taken;
+                    missing -= taken;
+                }
+                missing = takeLater(left, day, missing);
+                lost += day <= window.last() && missing > NOISE * paths[i][day] ? missing : 0;
+                for (int n = expired[d]; n < expired[d + 1]; n++) {
+                    wasted += kept[at * sooner + n];
+                }
+                wasted += day == window.keepsTo() ? own : 0;
                 for (int n = 0; n < left.length; n++) {
-                    boolean held = from[n] <= day;
-                    wasted += held && last[n] == day ? left[n] : 0;
-                    nights += held && last[n] > day ? left[n] : 0;
+                    Lot lot = later.get(n);
+                    wasted += lot.from() <= day && lot.last() == day ? left[n] : 0;
+                }
+                if (keeping) {
+                    for (int n = expired[d + 1]; n < sooner; n++) {
+                        nights += kept[at * sooner + n];
+                    }
+                    nights += day < window.keepsTo() ? own : 0;
+                    for (int n = 0; n < left.length; n++) {
+                        Lot lot = later.get(n);
+                        nights += lot.from() <= day && lot.last() > day ? left[n] : 0;
+                    }
                 }
             }
         }
@@ -129,15 +204,15 @@ public final class PathCost {
     }
 
     /** Takes what is asked for on a day, the first to expire first; the rest is missing. */
-    private double take(double[] left, int day, double asked) {
-        double open = asked;
-        for (int n = 0; n < left.length && open > 0; n++) {
-            if (from[n] <= day && day <= last[n]) {
-                double taken = Math.min(open, left[n]);
+    private double takeLater(double[] left, int day, double asked) {
+        double missing = asked;
+        for (int n = 0; n < left.length; n++) {
+            if (later.get(n).from() <= day && day <= later.get(n).last()) {
+                double taken = Math.min(missing, left[n]);
                 left[n] -= taken;
-                open -= taken;
+                missing -= taken;
             }
         }
-        return open;
+        return missing;
     }
 }

@@ -59,7 +59,6 @@ public final class PageStand implements AutoCloseable {
             new AtomicReference<>(Instant.parse("2026-11-27T18:00:00Z"));
     private final AtomicInteger keys = new AtomicInteger();
     private final MemoryLog log = new MemoryLog("test");
-    private final StandSettings settings;
     private final Follower follower;
     private final Desk desk;
     private final CallParser parser;
@@ -79,7 +78,6 @@ public final class PageStand implements AutoCloseable {
 
     /** Opens one with other settings or another menu. */
     PageStand(StandSettings settings, Menu menu) throws jakarta.servlet.ServletException {
-        this.settings = settings;
         follower = new Follower(log, settings);
         desk = new Desk(log, settings, now::get, follower::follow);
         parser = new CallParser(menu);

@@ -22,6 +22,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedCondition;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -212,10 +213,21 @@ public final class Browser implements AutoCloseable {
 
     /** Waits until an element can be clicked, and clicks it. */
     public void click(String css) {
+        ExpectedCondition<WebElement> there =
+                ExpectedConditions.elementToBeClickable(By.cssSelector(css));
         patience()
                 .withMessage(() -> "cannot click " + css + " on " + address())
-                .until(ExpectedConditions.elementToBeClickable(By.cssSelector(css)))
-                .click();
+                .ignoring(StaleElementReferenceException.class)
+                .until(driver -> clicked(there.apply(driver)));
+    }
+
+    /** An element that is drawn anew meanwhile is looked for again, as a finger would. */
+    private static boolean clicked(WebElement element) {
+        if (element == null) {
+            return false;
+        }
+        element.click();
+        return true;
     }
 
     /** Types into a field, after what is in it. */

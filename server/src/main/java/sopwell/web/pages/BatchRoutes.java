@@ -2,18 +2,13 @@ package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sopwell.desk.Answer;
 import sopwell.desk.StandCommand.ForLarder;
-import sopwell.log.Recorded;
-import sopwell.orders.Refusal;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.BatchRow;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.web.Reply;
-import sopwell.web.T;
 
 /** What is being made: started, measured, moved on, counted. Thread-safe. */
 final class BatchRoutes {
@@ -47,33 +42,33 @@ final class BatchRoutes {
         int many = lots.matches("[0-9]{1,4}") ? Integer.parseInt(lots) : 0;
         LarderCommand command =
                 new LarderCommand.StartBatch(ask.field("makes"), many, ask.field("note"));
-        return submit(
+        return handling.press(
                 ask,
-                command,
+                new ForLarder(command),
                 events -> {
                     BatchEvent event = (BatchEvent) events.get(events.size() - 1).event();
                     return PageHandling.redirect(BATCHES + "/" + event.batch());
                 },
-                sentence -> all(sentence.status(), ask, sentence.text()));
+                (status, why) -> all(status, ask, why));
     }
 
     private Reply cleanSlicer(Ask ask) throws PageHandling.Interrupted {
-        return submit(
+        return handling.press(
                 ask,
-                new LarderCommand.CleanSlicer(),
+                new ForLarder(new LarderCommand.CleanSlicer()),
                 events -> ask.partial() ? all(200, ask, "") : PageHandling.redirect(BATCHES),
-                sentence -> all(sentence.status(), ask, sentence.text()));
+                (status, why) -> all(status, ask, why));
     }
 
     private Reply press(Ask ask) throws PageHandling.Interrupted {
-        return submit(
+        return handling.press(
                 ask,
-                command(ask),
+                new ForLarder(command(ask)),
                 events ->
                         ask.partial()
                                 ? one(200, ask, "")
                                 : PageHandling.redirect(BATCHES + "/" + ask.in("batch")),
-                sentence -> one(sentence.status(), ask, sentence.text()));
+                (status, why) -> one(status, ask, why));
     }
 
     private LarderCommand command(Ask ask) {
@@ -91,40 +86,6 @@ final class BatchRoutes {
                             ask.field("degrees").replace('−', '-'),
                             celsius,
                             ask.field("by"));
-        };
-    }
-
-    /** Why something was not done. */
-    private record Sentence(int status, String text) {}
-
-    /** What is shown then. */
-    private interface NotDone {
-        Reply say(Sentence sentence) throws PageHandling.Interrupted;
-    }
-
-    /** What is shown when it was done. */
-    private interface Done {
-        Reply say(List<Recorded> events) throws PageHandling.Interrupted;
-    }
-
-    private Reply submit(Ask ask, LarderCommand command, Done done, NotDone notDone)
-            throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (!ask.hasKey()) {
-            return notDone.say(new Sentence(400, t.get("api.key-missing")));
-        }
-        Answer answer =
-                PageHandling.await(
-                        context.desk()
-                                .submit(ask.key(), ask.fingerprint(), new ForLarder(command)));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> done.say(answer.events());
-            case REFUSED -> {
-                Refusal refusal = answer.refusal().orElseThrow();
-                int status = PageRoutes.status(refusal.reason());
-                yield notDone.say(new Sentence(status, t.sentence(refusal)));
-            }
-            case KEY_REUSED -> notDone.say(new Sentence(422, t.get("send.key")));
         };
     }
 

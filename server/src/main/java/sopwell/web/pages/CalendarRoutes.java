@@ -4,14 +4,11 @@ import io.undertow.server.RoutingHandler;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForCalendar;
-import sopwell.orders.Refusal;
 import sopwell.prep.calendar.CalendarCommand;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.web.Reply;
-import sopwell.web.T;
 
 /** The owner's calendar: closed days, other hours, occasions, first guesses. Thread-safe. */
 final class CalendarRoutes {
@@ -31,27 +28,11 @@ final class CalendarRoutes {
     }
 
     private Reply press(Ask ask) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (!ask.hasKey()) {
-            return handling.sentence(400, t.get("api.key-missing"), ask);
-        }
-        Answer answer =
-                PageHandling.await(
-                        context.desk()
-                                .submit(
-                                        ask.key(),
-                                        ask.fingerprint(),
-                                        new ForCalendar(command(ask))));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> done(ask);
-            case REFUSED -> {
-                Refusal refusal = answer.refusal().orElseThrow();
-                String sentence = t.sentence(refusal, context.follower().menu());
-                int status = PageRoutes.status(refusal.reason());
-                yield page(ask, status, ask.field("date"), sentence);
-            }
-            case KEY_REUSED -> page(ask, 422, ask.field("date"), t.get("send.key"));
-        };
+        return handling.press(
+                ask,
+                new ForCalendar(command(ask)),
+                events -> done(ask),
+                (status, why) -> page(ask, status, ask.field("date"), why));
     }
 
     private static CalendarCommand command(Ask ask) {

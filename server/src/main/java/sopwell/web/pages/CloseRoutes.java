@@ -7,13 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sopwell.desk.Answer;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.mix.Against;
 import sopwell.mix.DayTally;
 import sopwell.mix.Names;
 import sopwell.orders.OrderCommand;
-import sopwell.orders.Refusal;
 import sopwell.web.DayFigures;
 import sopwell.web.Reply;
 import sopwell.web.T;
@@ -57,22 +55,11 @@ final class CloseRoutes {
     }
 
     private Reply send(Ask ask, OrderCommand command) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        String key = ask.field("key");
-        if (key.isEmpty()) {
-            return page(400, ask, t.get("api.key-missing"));
-        }
-        Answer answer =
-                PageHandling.await(
-                        context.desk().submit(key, ask.fingerprint(), new ForOrders(command)));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> PageHandling.redirect("/close");
-            case REFUSED -> {
-                Refusal refusal = answer.refusal().orElseThrow();
-                yield page(PageRoutes.status(refusal.reason()), ask, t.sentence(refusal));
-            }
-            case KEY_REUSED -> page(422, ask, t.get("pay.key"));
-        };
+        return handling.press(
+                ask,
+                new ForOrders(command),
+                events -> PageHandling.redirect("/close"),
+                (status, why) -> page(status, ask, why));
     }
 
     private Reply page(int status, Ask ask, String sentence) throws PageHandling.Interrupted {

@@ -120,17 +120,35 @@ final class PageHandling {
         Reply say(List<Recorded> events) throws Interrupted;
     }
 
+    /** What a screen says when a press was not done: why not. */
+    @FunctionalInterface
+    interface NotDone {
+        Reply say(int status, String sentence) throws Interrupted;
+    }
+
     /** Has the desk do what was pressed; why not, if it does not, is a sentence. */
     Reply press(Ask ask, StandCommand command, Done done) throws Interrupted {
+        return press(ask, command, done, (status, why) -> sentence(status, why, ask));
+    }
+
+    /** The same for a page that shows beside the sentence what was typed. */
+    Reply press(Ask ask, StandCommand command, Done done, NotDone notDone) throws Interrupted {
         T t = ask.screen().t();
         if (!ask.hasKey()) {
-            return sentence(400, t.get("api.key-missing"), ask);
+            return notDone.say(400, t.get("api.key-missing"));
         }
         Answer answer = await(context.desk().submit(ask.key(), ask.fingerprint(), command));
         return switch (answer.outcome()) {
             case DONE, REPEATED -> done.say(answer.events());
-            case REFUSED -> refused(answer.refusal().orElseThrow(), ask);
-            case KEY_REUSED -> sentence(422, t.get("send.key"), ask);
+            case REFUSED -> {
+                Refusal refusal = answer.refusal().orElseThrow();
+                String why = t.sentence(refusal, context.follower().menu());
+                yield notDone.say(PageRoutes.status(refusal.reason()), why);
+            }
+            case KEY_REUSED -> {
+                boolean money = command instanceof StandCommand.ForTill;
+                yield notDone.say(422, t.get(money ? "pay.key" : "send.key"));
+            }
         };
     }
 

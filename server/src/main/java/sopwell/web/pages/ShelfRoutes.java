@@ -4,15 +4,12 @@ import io.undertow.server.RoutingHandler;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import sopwell.desk.Answer;
 import sopwell.desk.StandCommand.ForLarder;
-import sopwell.orders.Refusal;
 import sopwell.stock.larder.Asked;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.stock.larder.LarderLeft;
 import sopwell.stock.larder.StockNow;
 import sopwell.web.Reply;
-import sopwell.web.T;
 
 /** What is kept: walked past and counted, brought in, thrown away. Thread-safe. */
 final class ShelfRoutes {
@@ -67,27 +64,11 @@ final class ShelfRoutes {
     }
 
     private Reply press(Ask ask) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (!ask.hasKey()) {
-            return handling.sentence(400, t.get("api.key-missing"), ask);
-        }
-        Answer answer =
-                PageHandling.await(
-                        context.desk()
-                                .submit(ask.key(), ask.fingerprint(), new ForLarder(command(ask))));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> done(ask);
-            case REFUSED -> {
-                Refusal refusal = answer.refusal().orElseThrow();
-                String sentence = t.sentence(refusal);
-                yield counts(
-                        PageRoutes.status(refusal.reason()),
-                        ask,
-                        ask.field("ingredient"),
-                        sentence);
-            }
-            case KEY_REUSED -> counts(422, ask, ask.field("ingredient"), t.get("send.key"));
-        };
+        return handling.press(
+                ask,
+                new ForLarder(command(ask)),
+                events -> done(ask),
+                (status, why) -> counts(status, ask, ask.field("ingredient"), why));
     }
 
     private static LarderCommand command(Ask ask) {

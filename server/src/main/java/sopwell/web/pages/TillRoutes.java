@@ -8,11 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
-import sopwell.desk.Answer;
 import sopwell.desk.StandCommand.ForTill;
 import sopwell.money.CashUnit;
 import sopwell.money.CashUnits;
-import sopwell.orders.Refusal;
 import sopwell.till.DayReport;
 import sopwell.till.TillCommand;
 import sopwell.web.Reply;
@@ -99,22 +97,11 @@ final class TillRoutes {
     }
 
     private Reply send(Ask ask, TillCommand command) throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        String key = ask.field("key");
-        if (key.isEmpty()) {
-            return page(400, ask, t.get("api.key-missing"));
-        }
-        Answer answer =
-                PageHandling.await(
-                        context.desk().submit(key, ask.fingerprint(), new ForTill(command)));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> PageHandling.redirect("/till");
-            case REFUSED -> {
-                Refusal refusal = answer.refusal().orElseThrow();
-                yield page(PageRoutes.status(refusal.reason()), ask, t.sentence(refusal));
-            }
-            case KEY_REUSED -> page(422, ask, t.get("pay.key"));
-        };
+        return handling.press(
+                ask,
+                new ForTill(command),
+                events -> PageHandling.redirect("/till"),
+                (status, why) -> page(status, ask, why));
     }
 
     private Reply noAmount(Ask ask, String typed) throws PageHandling.Interrupted {

@@ -82,11 +82,6 @@ public final class DayBook {
         return waits.of(ends, this::stand);
     }
 
-    /** The waits of single days that others have followed, oldest first. */
-    public List<WaitTally> waits(Collection<LocalDate> dates) {
-        return waits.of(ends(dates), this::stand);
-    }
-
     /**
      * Counts every day anew.
      *

@@ -54,11 +54,6 @@ public record Tallies(
                 () -> book.waits(period.from(), period.to(), asked::holds));
     }
 
-    /** The waits of single dates, oldest first; dates without a business day are left out. */
-    public CompletableFuture<List<WaitTally>> waits(List<LocalDate> dates) {
-        return withNewest(dates::contains, DayBook::waits, () -> book.waits(dates));
-    }
-
     private static Predicate<LocalDate> isIn(LocalDate from, LocalDate to) {
         return date -> !date.isBefore(from) && !date.isAfter(to);
     }

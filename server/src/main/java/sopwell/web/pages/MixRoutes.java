@@ -3,7 +3,6 @@ package sopwell.web.pages;
 import io.undertow.server.RoutingHandler;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,54 +14,41 @@ import sopwell.mix.Names;
 import sopwell.mix.Period;
 import sopwell.web.AskedPeriod;
 import sopwell.web.DayFigures;
-import sopwell.web.Reply;
 
 /** The mix of a day, a part of it, or many days. Thread-safe. */
 final class MixRoutes {
     private final PageContext context;
     private final PageHandling handling;
+    private final FigurePages pages;
 
     MixRoutes(PageContext context, PageHandling handling) {
         this.context = context;
         this.handling = handling;
+        this.pages = new FigurePages(context, "mix");
     }
 
     void add(RoutingHandler routes) {
-        routes.get("/mix", handling.handler(this::days));
-        routes.get("/mix/{date}", handling.handler(this::day));
+        routes.get("/mix", handling.handler(ask -> pages.days(ask, this::sold)));
+        routes.get("/mix/{date}", handling.handler(ask -> pages.day(ask, this::day)));
     }
 
-    private Reply day(Ask ask) throws PageHandling.Interrupted {
-        AskedDay<DayFigures> day = AskedDay.of(ask, context, DayFigures::of, context.days());
-        AskedPeriod part = AskedPeriod.of(day.date(), ask::in, ask.screen().t());
-        boolean there = day.found().isPresent() && part.period().isPresent();
-        Map<String, Object> params = new LinkedHashMap<>();
-        params.put("s", ask.screen());
-        params.put("data", day.found().orElse(null));
-        params.put("sold", there ? sold(ask, day, part.period().get()) : null);
-        params.put("sentence", day.sentence().isEmpty() ? part.sentence() : day.sentence());
-        if (!ask.partial()) {
-            params.put("date", day.date());
-            params.put("part", part.period().map(AskedPeriod::query).orElse(""));
-            params.put("live", AskedDay.isToday(ask));
-        }
-        String template = ask.partial() ? "mix/body" : "mix/page";
-        int status = part.period().isEmpty() ? 422 : day.status();
-        return PageHandling.html(status, context.pages().render(template, params));
+    private Map<String, Object> day(Ask ask, DayFigures figures, Period part)
+            throws PageHandling.Interrupted {
+        return Map.of("v", sold(ask, figures, part));
     }
 
     /** The part of the day that was asked, beside the same weekdays before. */
-    private MixView sold(Ask ask, AskedDay<DayFigures> day, Period part)
+    private MixView sold(Ask ask, DayFigures figures, Period part)
             throws PageHandling.Interrupted {
-        DayFigures figures = day.found().orElseThrow();
+        LocalDate date = figures.tally().date();
         Names names = context.tallies().names().get();
         Mix mix =
                 part.isWholeDays() ? figures.mix() : Mix.of(part, List.of(figures.tally()), names);
         List<DayTally> before =
-                PageHandling.await(context.tallies().of(Against.weekdaysBefore(day.date())));
-        LocalDate first = day.date().minusDays(Limits.MIX_RUN_DAYS - 1L);
+                PageHandling.await(context.tallies().of(Against.weekdaysBefore(date)));
+        LocalDate first = date.minusDays(Limits.MIX_RUN_DAYS - 1L);
         List<DayTally> run =
-                PageHandling.await(context.tallies().between(first, day.date())).stream()
+                PageHandling.await(context.tallies().between(first, date)).stream()
                         .filter(one -> part.on(one.date()).holdsAny(one))
                         .toList();
         MixCharts charts = new MixCharts(ask.screen().t(), names);
@@ -74,25 +60,6 @@ final class MixRoutes {
                 List.of(),
                 0,
                 charts.ofDay(mix, figures.tally(), against, before, run));
-    }
-
-    private Reply days(Ask ask) throws PageHandling.Interrupted {
-        if (ask.in("from").isBlank() && ask.in("to").isBlank()) {
-            return PageHandling.redirect("/mix/today");
-        }
-        LocalDate today = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
-        AskedPeriod asked = AskedPeriod.of(ask::in, ask.screen().t(), today);
-        if (asked.isOneDay()) {
-            Period one = asked.period().orElseThrow();
-            return PageHandling.redirect("/mix/" + one.from() + AskedPeriod.query(one));
-        }
-        Map<String, Object> params = new LinkedHashMap<>();
-        params.put("s", ask.screen());
-        params.put("asked", ask.named());
-        params.put("sentence", asked.sentence());
-        params.put("sold", asked.period().isEmpty() ? null : sold(ask, asked));
-        return PageHandling.html(
-                asked.period().isEmpty() ? 422 : 200, context.pages().render("mix/days", params));
     }
 
     private MixView sold(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted {

@@ -5,80 +5,64 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sopwell.Limits;
 import sopwell.mix.Against;
 import sopwell.mix.DayTally;
-import sopwell.mix.Names;
 import sopwell.mix.OrderStory;
 import sopwell.mix.Period;
 import sopwell.mix.Waits;
 import sopwell.web.AskedPeriod;
 import sopwell.web.DayFigures;
 import sopwell.web.Reply;
-import sopwell.web.past.PastDay;
+import sopwell.web.T;
 
 /** The waits of a day, a part of it, or many days. Thread-safe. */
 final class WaitRoutes {
     private final PageContext context;
     private final PageHandling handling;
+    private final FigurePages pages;
 
     WaitRoutes(PageContext context, PageHandling handling) {
         this.context = context;
         this.handling = handling;
+        this.pages = new FigurePages(context, "waits");
     }
 
     void add(RoutingHandler routes) {
-        routes.get("/waits", handling.handler(this::days));
-        routes.get("/waits/{date}", handling.handler(this::day));
+        routes.get("/waits", handling.handler(ask -> pages.days(ask, this::view)));
+        routes.get("/waits/{date}", handling.handler(ask -> pages.day(ask, this::day)));
         routes.get("/waits/{date}/slowest", handling.handler(this::slowest));
     }
 
-    private Reply day(Ask ask) throws PageHandling.Interrupted {
-        AskedDay<DayFigures> day = AskedDay.of(ask, context, DayFigures::of, context.days());
-        AskedPeriod part = AskedPeriod.of(day.date(), ask::in, ask.screen().t());
-        boolean there = day.found().isPresent() && part.period().isPresent();
-        Map<String, Object> params = new LinkedHashMap<>();
-        params.put("s", ask.screen());
-        params.put("data", day.found().orElse(null));
-        params.put("v", there ? view(ask, day.found().orElseThrow(), part.period().get()) : null);
-        params.put("x", there ? exceptions(ask, day.found().orElseThrow()) : null);
-        params.put("sentence", day.sentence().isEmpty() ? part.sentence() : day.sentence());
-        if (!ask.partial()) {
-            params.put("date", day.date());
-            params.put("part", part.period().map(AskedPeriod::query).orElse(""));
-            params.put("live", AskedDay.isToday(ask));
-        }
-        String template = ask.partial() ? "waits/body" : "waits/page";
-        int status = part.period().isEmpty() ? 422 : day.status();
-        return PageHandling.html(status, context.pages().render(template, params));
+    private Map<String, Object> day(Ask ask, DayFigures figures, Period part)
+            throws PageHandling.Interrupted {
+        return Map.of("v", view(ask, figures, part), "x", exceptions(ask, figures));
     }
 
     private Reply slowest(Ask ask) throws PageHandling.Interrupted {
-        AskedDay<LocalDate> day =
-                AskedDay.of(
-                        ask,
-                        context,
-                        stand -> stand.orders().date().orElseThrow(),
-                        date -> context.past().day(date).thenApply(d -> d.map(PastDay::date)));
-        List<OrderStory> stories =
+        T t = ask.screen().t();
+        AskedDay<LocalDate> day = PastDate.of(ask, context);
+        Optional<List<OrderStory>> found =
                 day.found().isEmpty()
-                        ? List.of()
+                        ? Optional.empty()
                         : PageHandling.await(
-                                        context.past()
-                                                .slowest(day.date(), Limits.SLOWEST_ORDERS_MAX))
-                                .orElse(List.of());
+                                context.past().slowest(day.date(), Limits.SLOWEST_ORDERS_MAX));
+        LocalDate today = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
+        boolean known = found.isPresent() || !day.sentence().isEmpty();
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("date", day.date());
         params.put(
                 "v",
                 new StoriesView(
-                        ask.screen().t(),
+                        t,
                         context.settings().zone(),
                         context.tallies().names().get(),
-                        stories));
-        params.put("sentence", day.sentence());
-        return PageHandling.html(day.status(), context.pages().render("waits/slowest", params));
+                        found.orElse(List.of())));
+        params.put("sentence", found.isPresent() ? "" : PastDate.sentence(day, t, "mix", today));
+        return PageHandling.html(
+                known ? day.status() : 404, context.pages().render("waits/slowest", params));
     }
 
     private ExceptionsView exceptions(Ask ask, DayFigures figures) throws PageHandling.Interrupted {
@@ -109,36 +93,13 @@ final class WaitRoutes {
                                 context.tallies().names().get()));
     }
 
-    private Reply days(Ask ask) throws PageHandling.Interrupted {
-        if (ask.in("from").isBlank() && ask.in("to").isBlank()) {
-            return PageHandling.redirect("/waits/today");
-        }
-        LocalDate today = context.clock().instant().atZone(context.settings().zone()).toLocalDate();
-        AskedPeriod asked = AskedPeriod.of(ask::in, ask.screen().t(), today);
-        if (asked.isOneDay()) {
-            Period one = asked.period().orElseThrow();
-            return PageHandling.redirect("/waits/" + one.from() + AskedPeriod.query(one));
-        }
-        Map<String, Object> params = new LinkedHashMap<>();
-        params.put("s", ask.screen());
-        params.put("asked", ask.named());
-        params.put("sentence", asked.sentence());
-        params.put("v", asked.period().isEmpty() ? null : view(ask, asked));
-        return PageHandling.html(
-                asked.period().isEmpty() ? 422 : 200, context.pages().render("waits/days", params));
-    }
-
     private WaitsView view(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted {
-        Period period = asked.period().orElseThrow();
-        List<LocalDate> dates =
-                period.from().datesUntil(period.to().plusDays(1)).filter(asked::holds).toList();
-        Names names = context.tallies().names().get();
         return new WaitsView(
                 ask.screen().t(),
                 Waits.of(
-                        period,
-                        PageHandling.await(context.tallies().waits(dates)),
+                        asked.period().orElseThrow(),
+                        PageHandling.await(context.tallies().waits(asked)),
                         context.settings().targetSeconds(),
-                        names));
+                        context.tallies().names().get()));
     }
 }

@@ -35,7 +35,7 @@ class CountPathTest {
             screen.click(".start button");
             screen.waitText("#clock", "Trim and season");
             screen.click("button[value='move']");
-            screen.waitText("#clock .todo", "Roast on");
+            screen.waitText("#clock .advice", "Roast on");
             press(screen, "1", "5", "8");
             screen.click("button[value='measure']");
             screen.waitText("#clock .left", "reached");

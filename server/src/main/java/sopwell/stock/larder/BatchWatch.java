@@ -53,7 +53,7 @@ public final class BatchWatch {
         if (standing.isEmpty()) {
             return true;
         }
-        return switch (standing.get().todo()) {
+        return switch (standing.get().advice()) {
             case NOTHING, HOT_HOLD, COLD_HOLD -> true;
             case COOL_MIDDLE,
                     COOL_COLD,

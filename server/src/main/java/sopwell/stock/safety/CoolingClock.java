@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import sopwell.orders.FoodLimits;
 import sopwell.orders.FoodLimits.Cooling;
-import sopwell.stock.safety.Standing.Todo;
+import sopwell.stock.safety.Standing.Advice;
 
 /**
  * Cooling of cooked food in two stages, and of food made at room temperature in one. Stateless.
@@ -35,7 +35,7 @@ public final class CoolingClock {
         long coldByMs = startMs + minutes(cooling.totalMinutes());
         return inTime
                 ? toCold(limits, coldByMs, readings, nowMs)
-                : new Goal(Todo.COOL_MIDDLE, cooling.middleF(), middleByMs)
+                : new Goal(Advice.COOL_MIDDLE, cooling.middleF(), middleByMs)
                         .at(nowMs, limits, readings);
     }
 
@@ -55,7 +55,7 @@ public final class CoolingClock {
         }
         return nowMs > byMs
                 ? Standing.failed(byMs)
-                : new Goal(Todo.COOL_COLD, toF, byMs).at(nowMs, limits, readings);
+                : new Goal(Advice.COOL_COLD, toF, byMs).at(nowMs, limits, readings);
     }
 
     private static long startMs(Cooling cooling, long sinceMs, List<Reading> readings) {
@@ -74,13 +74,13 @@ public final class CoolingClock {
     }
 
     /** What is to be reached by when. */
-    private record Goal(Todo todo, int degreesF, long byMs) {
+    private record Goal(Advice advice, int degreesF, long byMs) {
         Standing at(long nowMs, FoodLimits limits, List<Reading> readings) {
             Temperature target = Temperature.fahrenheit(degreesF);
             boolean soon = nowMs > byMs - minutes(limits.warnMinutes());
             return soon || isTooSlow(readings)
-                    ? Standing.act(todo, byMs, target)
-                    : Standing.fine(todo, byMs, target);
+                    ? Standing.act(advice, byMs, target)
+                    : Standing.fine(advice, byMs, target);
         }
 
         /**

@@ -3,7 +3,7 @@ package sopwell.stock.safety;
 import java.util.List;
 import java.util.Optional;
 import sopwell.orders.Safety;
-import sopwell.stock.safety.Standing.Todo;
+import sopwell.stock.safety.Standing.Advice;
 
 /**
  * Reheating, hot and cold holding, time alone as a control, and the cleaning of a slicer.
@@ -41,12 +41,12 @@ public final class HoldingClock {
             return Standing.failed(byMs);
         }
         if (hotSinceMs >= 0) {
-            return Standing.fine(Todo.REHEAT_HOLD, hotSinceMs + holdMs, target);
+            return Standing.fine(Advice.REHEAT_HOLD, hotSinceMs + holdMs, target);
         }
         boolean soon = nowMs > byMs - warnMs(safety);
         return soon
-                ? Standing.act(Todo.REHEAT, byMs, target)
-                : Standing.fine(Todo.REHEAT, byMs, target);
+                ? Standing.act(Advice.REHEAT, byMs, target)
+                : Standing.fine(Advice.REHEAT, byMs, target);
     }
 
     /** Holding of hot food; roasts cooked or reheated by the roast table may be a little cooler. */
@@ -55,7 +55,7 @@ public final class HoldingClock {
         int limitF = roast ? safety.holdRoastF() : safety.holdF();
         return held(
                 safety,
-                new Held(Todo.HOT_HOLD, Todo.HOT_AGAIN, limitF, true),
+                new Held(Advice.HOT_HOLD, Advice.HOT_AGAIN, limitF, true),
                 sinceMs,
                 readings,
                 nowMs);
@@ -65,7 +65,7 @@ public final class HoldingClock {
     public static Standing cold(Safety safety, long sinceMs, List<Reading> readings, long nowMs) {
         return held(
                 safety,
-                new Held(Todo.COLD_HOLD, Todo.COLD_AGAIN, safety.food().coldF(), false),
+                new Held(Advice.COLD_HOLD, Advice.COLD_AGAIN, safety.food().coldF(), false),
                 sinceMs,
                 readings,
                 nowMs);
@@ -112,8 +112,8 @@ public final class HoldingClock {
         boolean soon = nowMs > byMs - warnMs(safety);
         Standing.State state = soon ? Standing.State.ACT : Standing.State.FINE;
         return nowMs > byMs
-                ? new Standing(Standing.State.FAILED, Todo.CLEAN, byMs, Optional.empty())
-                : new Standing(state, Todo.CLEAN, byMs, Optional.empty());
+                ? new Standing(Standing.State.FAILED, Advice.CLEAN, byMs, Optional.empty())
+                : new Standing(state, Advice.CLEAN, byMs, Optional.empty());
     }
 
     private static Standing useUp(Safety safety, long byMs, long nowMs) {
@@ -122,10 +122,10 @@ public final class HoldingClock {
         }
         boolean soon = nowMs > byMs - warnMs(safety);
         Standing.State state = soon ? Standing.State.ACT : Standing.State.FINE;
-        return new Standing(state, Todo.USE_UP, byMs, Optional.empty());
+        return new Standing(state, Advice.USE_UP, byMs, Optional.empty());
     }
 
-    private record Held(Todo keep, Todo again, int limitF, boolean hot) {
+    private record Held(Advice keep, Advice again, int limitF, boolean hot) {
         boolean isRight(Reading reading) {
             return hot
                     ? reading.temperature().isAtLeast(limitF)

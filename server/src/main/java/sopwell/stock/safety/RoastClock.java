@@ -6,7 +6,7 @@ import sopwell.orders.FoodLimits;
 import sopwell.orders.FoodLimits.OvenKind;
 import sopwell.orders.RoastTable;
 import sopwell.stock.safety.Standing.State;
-import sopwell.stock.safety.Standing.Todo;
+import sopwell.stock.safety.Standing.Advice;
 
 /**
  * The inside of a roast against the table of temperatures and times. Stateless.
@@ -40,14 +40,14 @@ public final class RoastClock {
         }
         Temperature lowest = Temperature.fahrenheit(table.rows().get(0).f());
         if (readings.isEmpty() || isBelow(readings.get(readings.size() - 1), lowest)) {
-            return new Standing(State.FINE, Todo.ROAST_ON, 0, Optional.of(lowest));
+            return new Standing(State.FINE, Advice.ROAST_ON, 0, Optional.of(lowest));
         }
-        Standing best = new Standing(State.FINE, Todo.ROAST_ON, 0, Optional.of(lowest));
+        Standing best = new Standing(State.FINE, Advice.ROAST_ON, 0, Optional.of(lowest));
         for (RoastTable.Row row : table.rows()) {
             Optional<Reading> from = runStart(row, readings);
             long byMs = from.map(r -> r.atMs() + row.seconds() * 1_000L).orElse(Long.MAX_VALUE);
             if (from.isPresent() && (best.byMs() == 0 || byMs <= best.byMs())) {
-                best = Standing.fine(Todo.ROAST_HOLD, byMs, Temperature.fahrenheit(row.f()));
+                best = Standing.fine(Advice.ROAST_HOLD, byMs, Temperature.fahrenheit(row.f()));
             }
         }
         return best;

@@ -9,7 +9,7 @@ import java.util.Optional;
  *     is set. Failed: when it failed
  * @param target what is to be reached, if anything is
  */
-public record Standing(State state, Todo todo, long byMs, Optional<Temperature> target) {
+public record Standing(State state, Advice advice, long byMs, Optional<Temperature> target) {
     /** How good or bad it is. */
     public enum State {
         /** There is time enough. */
@@ -23,7 +23,7 @@ public record Standing(State state, Todo todo, long byMs, Optional<Temperature> 
     }
 
     /** What to do before it is too late, or once it is. */
-    public enum Todo {
+    public enum Advice {
         /** Cool to the middle temperature: ice bath, shallower pans. */
         COOL_MIDDLE,
         /** Cool on to the cold holding temperature. */
@@ -60,18 +60,18 @@ public record Standing(State state, Todo todo, long byMs, Optional<Temperature> 
     }
 
     static Standing done() {
-        return new Standing(State.DONE, Todo.NOTHING, 0, Optional.empty());
+        return new Standing(State.DONE, Advice.NOTHING, 0, Optional.empty());
     }
 
     static Standing failed(long atMs) {
-        return new Standing(State.FAILED, Todo.DISCARD, atMs, Optional.empty());
+        return new Standing(State.FAILED, Advice.DISCARD, atMs, Optional.empty());
     }
 
-    static Standing fine(Todo todo, long byMs, Temperature target) {
-        return new Standing(State.FINE, todo, byMs, Optional.of(target));
+    static Standing fine(Advice advice, long byMs, Temperature target) {
+        return new Standing(State.FINE, advice, byMs, Optional.of(target));
     }
 
-    static Standing act(Todo todo, long byMs, Temperature target) {
-        return new Standing(State.ACT, todo, byMs, Optional.of(target));
+    static Standing act(Advice advice, long byMs, Temperature target) {
+        return new Standing(State.ACT, advice, byMs, Optional.of(target));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.Optional;
 import sopwell.orders.FoodLimits.Dating;
 import sopwell.stock.safety.Standing.State;
-import sopwell.stock.safety.Standing.Todo;
+import sopwell.stock.safety.Standing.Advice;
 
 /**
  * The date on a label: the last day on which cold ready-to-eat food may be used. Stateless.
@@ -42,9 +42,9 @@ public final class UseBy {
     /** How food with a date stands on a day: on its last it must be used up. */
     public static Standing on(LocalDate today, LocalDate useBy) {
         if (today.isAfter(useBy)) {
-            return new Standing(State.FAILED, Todo.DISCARD, 0, Optional.empty());
+            return new Standing(State.FAILED, Advice.DISCARD, 0, Optional.empty());
         }
         State state = today.equals(useBy) ? State.ACT : State.FINE;
-        return new Standing(state, Todo.USE_UP, 0, Optional.empty());
+        return new Standing(state, Advice.USE_UP, 0, Optional.empty());
     }
 }

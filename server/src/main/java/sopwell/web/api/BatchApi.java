@@ -224,7 +224,7 @@ final class BatchApi {
             throws IOException {
         json.writeObjectFieldStart(field);
         json.writeStringField("state", word(standing.state()));
-        json.writeStringField("todo", word(standing.todo()));
+        json.writeStringField("advice", word(standing.advice()));
         if (standing.byMs() != 0) {
             OrderJson.time(json, "by", standing.byMs());
             json.writeNumberField("leftSeconds", standing.leftMs(nowMs) / 1_000);

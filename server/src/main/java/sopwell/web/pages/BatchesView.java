@@ -207,7 +207,7 @@ public record BatchesView(StockWords words, StockNow now, long nowMs) {
 
     /** How the slicer stands. */
     public String slicer() {
-        return now.slicer().map(words::todo).orElseGet(() -> t().get("batches.slicer.unknown"));
+        return now.slicer().map(words::advice).orElseGet(() -> t().get("batches.slicer.unknown"));
     }
 
     private LocalDate today() {

@@ -13,10 +13,10 @@ public record CloseStockView(StockWords words, CloseStock stock, long nowMs) {
      *
      * @param id its number
      * @param what what it makes
-     * @param todo what its clock asks for, or where it is when nothing is watched
+     * @param advice what its clock asks for, or where it is when nothing is watched
      * @param urgent whether that must be done now, or is too late
      */
-    public record On(String id, String what, String todo, boolean urgent) {}
+    public record On(String id, String what, String advice, boolean urgent) {}
 
     /** Something that was thrown away. */
     public record Wasted(String name, String amount) {}
@@ -45,8 +45,8 @@ public record CloseStockView(StockWords words, CloseStock stock, long nowMs) {
     }
 
     private On on(BatchesView view, BatchRow row) {
-        String todo = row.standing().map(words::todo).orElseGet(() -> view.where(row));
-        return new On(row.batch().id(), view.what(row), todo, row.isUrgent());
+        String advice = row.standing().map(words::advice).orElseGet(() -> view.where(row));
+        return new On(row.batch().id(), view.what(row), advice, row.isUrgent());
     }
 
     /** What was thrown away today, in the order of the shelves. */

@@ -79,9 +79,9 @@ public record StockWords(T t, ZoneId zone, Safety safety) {
     }
 
     /** What to do by a clock, such as {@code Ice bath …: 70 °F by 15:10}. */
-    public String todo(Standing standing) {
+    public String advice(Standing standing) {
         return t.of(
-                "todo." + standing.todo().name(),
+                "advice." + standing.advice().name(),
                 standing.target().map(this::degrees).orElse(""),
                 standing.byMs() == 0 ? "" : time(standing.byMs()),
                 safety.reheatSeconds());

@@ -152,7 +152,7 @@ class LarderTest {
         String id = start("sliced-beef", 1);
         assertEquals(Optional.empty(), standing(id), "nothing is watched while it is trimmed");
         script.must(new MoveBatch(id, "roast"));
-        assertEquals(Standing.Todo.ROAST_ON, standing(id).orElseThrow().todo());
+        assertEquals(Standing.Advice.ROAST_ON, standing(id).orElseThrow().advice());
         script.must(new TakeTemperature(id, "158", false, "Ana"));
         assertEquals(Standing.State.DONE, standing(id).orElseThrow().state());
         script.must(new MoveBatch(id, "cool"));

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sopwell.orders.FoodLimits;
 import sopwell.orders.Safety;
 import sopwell.stock.safety.Standing.State;
-import sopwell.stock.safety.Standing.Todo;
+import sopwell.stock.safety.Standing.Advice;
 
 /** Cooling, reheating, holding and time as a control against what is published. */
 class ClocksTest {
@@ -50,7 +50,7 @@ class ClocksTest {
         assertEquals(State.DONE, cooked(361, 0, 135, 120, 70, 360, 41));
         Standing standing = CoolingClock.cooked(FOOD, 0, readings(0, 135, 30, 120), 1);
         assertEquals(120 * MINUTE_MS, standing.byMs());
-        assertEquals(Todo.COOL_MIDDLE, standing.todo());
+        assertEquals(Advice.COOL_MIDDLE, standing.advice());
         assertEquals(Optional.of(Temperature.fahrenheit(70)), standing.target());
     }
 
@@ -90,7 +90,7 @@ class ClocksTest {
         List<Reading> hot = readings(60, 165);
         long atMs = 60 * MINUTE_MS;
         Standing waits = HoldingClock.reheat(SAFETY, 0, hot, atMs + 14_999);
-        assertEquals(Todo.REHEAT_HOLD, waits.todo());
+        assertEquals(Advice.REHEAT_HOLD, waits.advice());
         assertEquals(State.FINE, waits.state());
         assertEquals(State.DONE, HoldingClock.reheat(SAFETY, 0, hot, atMs + 15_000).state());
         List<Reading> slow = readings(60, 164);
@@ -107,12 +107,13 @@ class ClocksTest {
     void hotFoodIsHotColdFoodColdAndARoastMayBeALittleCooler() {
         long nowMs = 11 * MINUTE_MS;
         List<Reading> warm = readings(10, 134);
-        assertEquals(Todo.HOT_AGAIN, HoldingClock.hot(SAFETY, false, 0, warm, nowMs).todo());
-        assertEquals(Todo.HOT_HOLD, HoldingClock.hot(SAFETY, true, 0, warm, nowMs).todo());
+        assertEquals(Advice.HOT_AGAIN, HoldingClock.hot(SAFETY, false, 0, warm, nowMs).advice());
+        assertEquals(Advice.HOT_HOLD, HoldingClock.hot(SAFETY, true, 0, warm, nowMs).advice());
         List<Reading> cooler = readings(10, 129);
         assertEquals(State.ACT, HoldingClock.hot(SAFETY, true, 0, cooler, nowMs).state());
         assertEquals(State.FINE, HoldingClock.cold(SAFETY, 0, readings(10, 41), nowMs).state());
-        assertEquals(Todo.COLD_AGAIN, HoldingClock.cold(SAFETY, 0, readings(10, 42), nowMs).todo());
+        Standing warmed = HoldingClock.cold(SAFETY, 0, readings(10, 42), nowMs);
+        assertEquals(Advice.COLD_AGAIN, warmed.advice());
     }
 
     @Test
@@ -149,7 +150,7 @@ class ClocksTest {
         assertEquals(State.FINE, HoldingClock.slicer(SAFETY, 0, 209 * MINUTE_MS).state());
         assertEquals(State.ACT, HoldingClock.slicer(SAFETY, 0, 240 * MINUTE_MS).state());
         assertEquals(State.FAILED, HoldingClock.slicer(SAFETY, 0, 241 * MINUTE_MS).state());
-        assertEquals(Todo.CLEAN, HoldingClock.slicer(SAFETY, 0, 241 * MINUTE_MS).todo());
+        assertEquals(Advice.CLEAN, HoldingClock.slicer(SAFETY, 0, 241 * MINUTE_MS).advice());
     }
 
     /** On 8 March 2026 the hour after 01:59 in Chicago is 03:00: six hours end at 07:00. */

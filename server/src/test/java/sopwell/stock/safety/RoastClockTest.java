@@ -13,7 +13,7 @@ import sopwell.orders.FoodLimits;
 import sopwell.orders.FoodLimits.OvenKind;
 import sopwell.orders.RoastTable;
 import sopwell.stock.safety.Standing.State;
-import sopwell.stock.safety.Standing.Todo;
+import sopwell.stock.safety.Standing.Advice;
 
 /** Roasts against what is published. */
 class RoastClockTest {
@@ -111,7 +111,7 @@ class RoastClockTest {
         List<Reading> first = List.of(reading(0, 1_300), reading(10, 1_310));
         Standing waits = RoastClock.roast(RoastTable.FOOD_CODE, first);
         assertEquals(State.FINE, waits.state());
-        assertEquals(Todo.ROAST_HOLD, waits.todo());
+        assertEquals(Advice.ROAST_HOLD, waits.advice());
         assertEquals(99 * MINUTE_MS, waits.byMs(), "131 °F from minute 10 is sooner than 130");
         List<Reading> early = List.of(first.get(0), first.get(1), reading(98, 1_312));
         assertEquals(State.FINE, RoastClock.roast(RoastTable.FOOD_CODE, early).state());
@@ -131,9 +131,9 @@ class RoastClockTest {
     @Test
     void aRoastBelowEveryRowGoesOnAndOneAtTheTopIsDone() {
         Standing cool = RoastClock.roast(RoastTable.FOOD_CODE, List.of(reading(5, 1_250)));
-        assertEquals(Todo.ROAST_ON, cool.todo());
+        assertEquals(Advice.ROAST_ON, cool.advice());
         assertEquals(Optional.of(Temperature.fahrenheit(130)), cool.target());
-        assertEquals(Todo.ROAST_ON, RoastClock.roast(RoastTable.FOOD_CODE, List.of()).todo());
+        assertEquals(Advice.ROAST_ON, RoastClock.roast(RoastTable.FOOD_CODE, List.of()).advice());
         Standing hot = RoastClock.roast(RoastTable.FOOD_CODE, List.of(reading(5, 1_580)));
         assertEquals(State.DONE, hot.state());
     }

@@ -77,7 +77,7 @@ class StockApiTest {
         post(path + "/temperatures", "{'degrees': '59', 'unit': 'c', 'by': 'Ana'}", 200);
         stand.restart();
         JsonNode batch = stand.get("/api/prep/batches").json().path("batches").path(0);
-        assertEquals("cool-middle", batch.path("clock").path("todo").textValue());
+        assertEquals("cool-middle", batch.path("clock").path("advice").textValue());
         assertEquals(700, batch.path("clock").path("targetTenthsF").intValue());
         assertEquals(1_382, batch.path("readings").path(0).path("tenthsF").intValue());
         Got made = post(path + "/yield", "{'amount': '15', 'unit': 'l'}", 200);

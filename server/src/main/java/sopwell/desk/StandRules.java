@@ -121,7 +121,12 @@ final class StandRules {
     }
 
     private static Decision recipes(Stand stand, StandCommand.AdoptRecipes adopt) {
-        return RecipeRules.decide(stand.recipes(), adopt.book(), adopt.expected());
+        Decision decision = RecipeRules.decide(stand.recipes(), adopt.book(), adopt.expected());
+        return decision.isRefused()
+                ? decision
+                : LarderRules.lost(stand.larder(), stand.recipes(), adopt.book())
+                        .map(refusal -> new Decision(List.of(), Optional.of(refusal)))
+                        .orElse(decision);
     }
 
     private static Decision orders(Stand stand, OrderCommand command, long nowMs) {

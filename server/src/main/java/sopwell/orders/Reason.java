@@ -86,6 +86,8 @@ public enum Reason {
     LEVEL_RANGE,
     /** The recipes were changed meanwhile; args: the revision in force. */
     RECIPES_CHANGED,
+    /** What is on the shelves or being made can't leave the book so; args: ingredient. */
+    INGREDIENT_KEPT,
     /** There is no such ingredient in the book of recipes; args: what was asked for. */
     UNKNOWN_INGREDIENT,
     /** The ingredient is not counted in this; args: unit, what it is counted in. */

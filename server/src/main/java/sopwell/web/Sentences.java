@@ -60,7 +60,7 @@ final class Sentences {
             case BATCH_NOT_MADE, WRONG_STEP, TEMPERATURE_RANGE -> plain(key, args);
             case TOO_MANY_READINGS -> plain(key, args);
             case COUNT_WRONG, BAGS_RANGE, UNKNOWN_PAN, LEVEL_RANGE -> plain(key, args);
-            case RECIPES_CHANGED -> plain(key, args);
+            case RECIPES_CHANGED, INGREDIENT_KEPT -> plain(key, args);
             case CALENDAR_DATE, CALENDAR_HOURS, OCCASION_NAME, OCCASION_PERCENT -> plain(key, args);
             case OCCASIONS_MANY, UNKNOWN_OCCASION, GUESS_RANGE -> plain(key, args);
         };

@@ -311,7 +311,8 @@ public final class Script {
         return decide(new StandCommand.ForCalendar(command));
     }
 
-    private Decision decide(StandCommand command) {
+    /** Decides and keeps. */
+    public Decision decide(StandCommand command) {
         Decision decision = StandRules.decide(stand, command, nowMs);
         keep(decision.events());
         return decision;

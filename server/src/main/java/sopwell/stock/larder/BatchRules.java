@@ -222,7 +222,8 @@ final class BatchRules {
                         made.cautions().contains(Caution.UNDER_OIL),
                         with.settings().safety().food().dating());
         List<String> inputs =
-                book.recipe(batch.makes()).orElseThrow().inputs().stream()
+                book.recipe(batch.makes()).stream()
+                        .flatMap(recipe -> recipe.inputs().stream())
                         .map(Recipe.Input::ingredient)
                         .toList();
         List<LocalDate> dates =

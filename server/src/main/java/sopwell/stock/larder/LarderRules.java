@@ -1,7 +1,9 @@
 package sopwell.stock.larder;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sopwell.orders.Deciding;
 import sopwell.orders.Decision;
 import sopwell.orders.OrderRules;
@@ -35,6 +37,28 @@ public final class LarderRules {
         return decision.isRefused()
                 ? decision
                 : decision.after(OrderRules.beforeToday(orders, with));
+    }
+
+    /**
+     * Why a book can't follow on another while things are kept: a batch that is on or kept would be
+     * of nothing, or what was counted in grams would be read as pieces.
+     */
+    public static Optional<Refusal> lost(Larder larder, RecipeBook inForce, RecipeBook book) {
+        Set<String> made = new LinkedHashSet<>();
+        larder.batches().forEach(batch -> made.add(batch.makes()));
+        larder.labels().forEach(label -> made.add(label.makes()));
+        Set<String> kept = new LinkedHashSet<>(made);
+        larder.carried().held().forEach(held -> kept.add(held.ingredient()));
+        return kept.stream()
+                .filter(inForce::hasIngredient)
+                .filter(
+                        id ->
+                                book.hasIngredient(id)
+                                        ? book.ingredient(id).base()
+                                                != inForce.ingredient(id).base()
+                                        : made.contains(id))
+                .findFirst()
+                .map(id -> Refusal.of(Reason.INGREDIENT_KEPT, id));
     }
 
     private static Decision count(RecipeBook book, LarderCommand.Count count) {

@@ -46,6 +46,39 @@ public final class Books {
                                                 LocalTime.of(7, 0), LocalTime.of(20, 0))))));
     }
 
+    /** The book without one of its recipes; the ingredient is bought from then on. */
+    static RecipeBook without(String recipe) {
+        RecipeParts all = small().parts();
+        return new RecipeBook(
+                "small-without-" + recipe,
+                new RecipeParts(
+                        all.ingredients(),
+                        all.recipes().stream().filter(one -> !one.makes().equals(recipe)).toList(),
+                        all.uses(),
+                        all.resources(),
+                        all.hours()));
+    }
+
+    /** The book with one of its ingredients by weight. */
+    static RecipeBook weighing(String ingredient) {
+        RecipeParts all = small().parts();
+        return new RecipeBook(
+                "small-weighing-" + ingredient,
+                new RecipeParts(
+                        all.ingredients().stream()
+                                .map(
+                                        one ->
+                                                one.id().equals(ingredient)
+                                                        ? ingredient(
+                                                                one.id(), Unit.G, 0, 5, List.of())
+                                                        : one)
+                                .toList(),
+                        all.recipes(),
+                        all.uses(),
+                        all.resources(),
+                        all.hours()));
+    }
+
     private static List<Ingredient> ingredients() {
         return List.of(
                 ingredient("raw-beef", Unit.G, 0, 4, List.of()),

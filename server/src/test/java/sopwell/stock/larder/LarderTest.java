@@ -11,10 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sopwell.desk.Script;
+import sopwell.desk.StandCommand;
 import sopwell.orders.Decision;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
 import sopwell.stock.larder.LarderCommand.Count;
 import sopwell.stock.larder.LarderCommand.Deliver;
 import sopwell.stock.larder.LarderCommand.DiscardBatch;
@@ -24,6 +26,7 @@ import sopwell.stock.larder.LarderCommand.TakeTemperature;
 import sopwell.stock.larder.LarderCommand.UseUpBatch;
 import sopwell.stock.larder.LarderCommand.Waste;
 import sopwell.stock.larder.LarderCommand.YieldBatch;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.safety.Standing;
 
 /** What the books have, and what happens to a batch. See {@link Books} for the amounts. */
@@ -189,6 +192,36 @@ class LarderTest {
         assertEquals(
                 Reason.UNKNOWN_BATCH,
                 Script.reason(script.decide(new DiscardBatch(id, "", "", "mould"))));
+    }
+
+    /** The demo names other ids; and a book that weighs what was counted in pieces lies about it. */
+    @Test
+    void aBookCannotLoseWhatIsKeptOrMeasureItOtherwise() {
+        RecipeBook inForce = script.stand().recipes();
+        Larder larder = script.stand().larder();
+        RecipeBook other = Script.demoRecipes().get(0);
+        assertEquals(Optional.empty(), LarderRules.lost(larder, inForce, other));
+        script.must(new Count(asked("rolls", "9", "each")));
+        assertEquals(Optional.empty(), LarderRules.lost(larder, inForce, other), "only counted");
+        assertEquals(
+                Optional.of(Refusal.of(Reason.INGREDIENT_KEPT, "rolls")),
+                LarderRules.lost(larder, inForce, Books.weighing("rolls")));
+        String id = start("relish", 1);
+        StandCommand adopt = new StandCommand.AdoptRecipes(other, inForce.revision());
+        assertEquals(Reason.INGREDIENT_KEPT, Script.reason(script.decide(adopt)));
+        script.must(new YieldBatch(id, "4", "kg"));
+        assertEquals(Reason.INGREDIENT_KEPT, Script.reason(script.decide(adopt)));
+        script.must(new UseUpBatch(id));
+        assertTrue(script.decide(adopt).refusal().isEmpty());
+    }
+
+    @Test
+    void aBatchWhoseRecipeIsGoneCanStillBeCounted() {
+        String id = start("relish", 1);
+        script.recipes(Books.without("relish"));
+        script.must(new YieldBatch(id, "4", "kg"));
+        assertEquals(
+                LocalDate.of(2026, 1, 17), script.stand().larder().label(id).orElseThrow().useBy());
     }
 
     @Test

@@ -19,7 +19,7 @@ public final class Takings {
         this.book = book;
     }
 
-    /** What one piece takes of each ingredient. */
+    /** What one piece takes of each ingredient; less than half a thousandth is nothing. */
     public Map<String, Long> of(Selection selection) {
         Map<String, Long> found = known.get(selection);
         if (found != null) {
@@ -28,6 +28,7 @@ public final class Takings {
         Map<String, Long> took = new HashMap<>();
         Usage.of(book, selection)
                 .forEach((id, amount) -> took.put(id, Measures.thousandths(amount)));
+        took.values().removeIf(thousandths -> thousandths == 0);
         if (known.size() < Limits.SELECTIONS_REMEMBERED_MAX) {
             known.put(selection, Map.copyOf(took));
         }

@@ -3,6 +3,7 @@ package sopwell.stock.larder;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,6 +58,17 @@ public final class Books {
                         all.uses(),
                         all.resources(),
                         all.hours()));
+    }
+
+    /** The book where every beef takes so many grams of another ingredient too. */
+    static RecipeBook sprinkling(String ingredient, String grams) {
+        RecipeParts all = small().parts();
+        List<Use> uses = new ArrayList<>(all.uses());
+        uses.add(new Use(ingredient, "beef", "", "", new BigDecimal(grams), 0));
+        return new RecipeBook(
+                "small-sprinkling-" + ingredient,
+                new RecipeParts(
+                        all.ingredients(), all.recipes(), uses, all.resources(), all.hours()));
     }
 
     /** The book with one of its ingredients by weight. */

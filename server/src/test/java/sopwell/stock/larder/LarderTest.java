@@ -128,6 +128,19 @@ class LarderTest {
     }
 
     @Test
+    void lessThanCanBeReckonedWithIsTakenAsNothing() {
+        script.recipes(Books.sprinkling("celery", "0.0004"));
+        script.must(new Count(asked("celery", "1", "kg")));
+        script.place("2 beef dry");
+        List<LarderLeft> all =
+                LarderLeft.all(script.stand().recipes(), script.stand().larder(), script.nowMs());
+        LarderLeft celery = all.get(2);
+        assertEquals("celery", celery.ingredient().id());
+        assertEquals(Optional.of(1_000_000L), celery.left());
+        assertEquals(0, celery.runsOutAtMs(), "nothing that is sold takes any");
+    }
+
+    @Test
     void aBatchTakesItsInputsAndGivesItsYield() {
         script.must(new Count(asked("raw-beef", "20", "kg")));
         script.must(new Count(asked("sliced-beef", "0", "g")));
@@ -194,7 +207,7 @@ class LarderTest {
                 Script.reason(script.decide(new DiscardBatch(id, "", "", "mould"))));
     }
 
-    /** The demo names other ids; and a book that weighs what was counted in pieces lies about it. */
+    /** The demo names other ids; a book that weighs what was counted in pieces would lie. */
     @Test
     void aBookCannotLoseWhatIsKeptOrMeasureItOtherwise() {
         RecipeBook inForce = script.stand().recipes();

@@ -46,7 +46,7 @@ public final class BatchWatch {
 
     /**
      * Whether the limits of the present step were shown to be met: a goal was reached in time, or
-     * what is held was right when it was measured last.
+     * what is held was right when it was measured last. What was not measured was not shown.
      */
     static boolean isMet(Batch batch, RecipeBook book, Safety safety, long nowMs) {
         Optional<Standing> standing = of(batch, book, safety, nowMs);
@@ -54,7 +54,8 @@ public final class BatchWatch {
             return true;
         }
         return switch (standing.get().advice()) {
-            case NOTHING, HOT_HOLD, COLD_HOLD -> true;
+            case NOTHING -> true;
+            case HOT_HOLD, COLD_HOLD -> batch.last().isPresent();
             case COOL_MIDDLE,
                     COOL_COLD,
                     ROAST_ON,

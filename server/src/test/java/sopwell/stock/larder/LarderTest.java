@@ -192,6 +192,23 @@ class LarderTest {
     }
 
     @Test
+    void whatIsHeldAndNeverMeasuredIsNotShownToBeHeldRight() {
+        for (String measured : List.of("", "38")) {
+            String id = start("sliced-beef", 1);
+            for (String step : List.of("roast", "cool", "chill")) {
+                script.must(new MoveBatch(id, step));
+            }
+            if (!measured.isEmpty()) {
+                script.must(new TakeTemperature(id, measured, false, ""));
+            }
+            script.must(new MoveBatch(id, "slice"));
+            boolean missed =
+                    script.stand().larder().batch(id).orElseThrow().missed().contains("chill");
+            assertEquals(measured.isEmpty(), missed, measured);
+        }
+    }
+
+    @Test
     void aBatchGoesStepByStepAndEndsOnce() {
         String id = start("relish", 1);
         assertEquals(Reason.WRONG_STEP, Script.reason(script.decide(new MoveBatch(id, "roast"))));

@@ -78,7 +78,9 @@ final class BatchRoutes {
             case "move" -> new LarderCommand.MoveBatch(batch, ask.field("step"));
             case "yield" ->
                     new LarderCommand.YieldBatch(batch, ask.field("amount"), ask.field("unit"));
-            case "discard" -> new LarderCommand.DiscardBatch(batch, "", "", ask.reason());
+            case "discard" ->
+                    new LarderCommand.DiscardBatch(
+                            batch, ask.field("amount"), ask.field("unit"), ask.reason());
             case "used-up" -> new LarderCommand.UseUpBatch(batch);
             default ->
                     new LarderCommand.TakeTemperature(

@@ -165,6 +165,32 @@ class StockPagesTest {
     }
 
     @Test
+    void whatIsThrownAwayOfABatchIsWhatIsStillThere() {
+        count("relish", "0", "g");
+        String path = "/prep/batches/" + start("relish");
+        press(path, "do", "yield", "amount", "4", "unit", "kg");
+        Map<String, String> form = new HashMap<>(Map.of("key", "away", "do", "discard"));
+        form.putAll(Map.of("amount", "some", "unit", "kg", "reason", "mould"));
+        HttpResponse<String> wrong = stand.post(path, form);
+        assertEquals(422, wrong.statusCode());
+        assertTrue(wrong.body().contains("“some” is no amount here."), wrong.body());
+        form.put("amount", "1.5");
+        stand.post(path, form);
+        assertFalse(flat(stand.get("/prep/batches").body()).contains("b1 · relish"));
+        assertTrue(flat(stand.get("/prep/counts?at=relish").body()).contains("have 2500 g"));
+    }
+
+    /** Enter in a form presses its first button: behind a reason that must be the bin's. */
+    @Test
+    void enterBehindAReasonThrowsAwayAndDoesNotUseUp() {
+        press("/prep/batches/" + start("relish"), "do", "yield", "amount", "4", "unit", "kg");
+        String page = flat(stand.get("/prep/batches").body());
+        String form = page.substring(page.lastIndexOf("<form", page.indexOf("name=\"reason\"")));
+        int button = form.indexOf("<button");
+        assertTrue(form.startsWith("name=\"do\" value=\"discard\"", button + 8), form);
+    }
+
+    @Test
     void theSlicersTimeStartsWhenSomebodySaysItIsClean() {
         assertTrue(flat(stand.get("/prep/batches").body()).contains("Nobody said yet"));
         press("/prep/slicer/cleaned");

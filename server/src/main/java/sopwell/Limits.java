@@ -261,9 +261,6 @@ public final class Limits {
     /** Tallies of past days that are kept at hand, of each kind, while memory lasts: five years. */
     public static final int TALLIES_AT_HAND_MAX = 1_830;
 
-    /** Past days whose figures are kept at hand. */
-    public static final int DAY_FIGURES_KEPT_MAX = 8;
-
     /** Days that one file may be downloaded of: a year and a day. */
     public static final int EXPORT_DAYS_MAX = 366;
 

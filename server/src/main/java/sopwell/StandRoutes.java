@@ -26,8 +26,6 @@ import sopwell.storage.MenuWriter;
 import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.till.DayReport;
-import sopwell.web.DayFigures;
-import sopwell.web.LastFigures;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -61,7 +59,6 @@ final class StandRoutes implements AutoCloseable {
                     book -> RecipeWriter.tree(book.parts()).toString(),
                     RecipeReader::read,
                     RecipeWriter::book);
-    private final LastFigures lastFigures;
     private final InstantSource clock;
     private final Texts texts = Texts.load();
     private final Pages pages;
@@ -79,7 +76,6 @@ final class StandRoutes implements AutoCloseable {
         this.hub = running.hub();
         this.menus = new MenuShelf(log);
         this.book = running.book();
-        this.lastFigures = new LastFigures(book);
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.clock = clock;
@@ -101,7 +97,6 @@ final class StandRoutes implements AutoCloseable {
                         hub::board,
                         () -> parser(follower.menu()),
                         this::parserOf,
-                        this::figures,
                         tallies,
                         date -> askDay(date, s -> DayReport.of(s.orders(), s.till())),
                         past,
@@ -177,17 +172,6 @@ final class StandRoutes implements AutoCloseable {
         return now != null && now.revision().equals(revision)
                 ? Optional.of(parser(now))
                 : menus.menu(revision).map(CallParser::new);
-    }
-
-    /** Those of a past day don't change, and are looked at by several pages. */
-    private CompletableFuture<Optional<DayFigures>> figures(LocalDate date) {
-        return follower.ask(
-                        stand ->
-                                stand.orders()
-                                        .date()
-                                        .filter(date::equals)
-                                        .map(d -> DayFigures.of(stand)))
-                .thenApplyAsync(found -> found.or(() -> lastFigures.of(date)));
     }
 
     /** The newest day is at hand; an older one is read from the log, off the waiting threads. */

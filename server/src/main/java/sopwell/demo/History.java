@@ -14,6 +14,7 @@ import sopwell.log.Entry;
 import sopwell.log.EventLog;
 import sopwell.menu.Menu;
 import sopwell.mix.DayTally;
+import sopwell.mix.ExceptionTally;
 import sopwell.mix.TallyShelf.Shelved;
 import sopwell.mix.TallyShelves;
 import sopwell.mix.WaitTally;
@@ -32,6 +33,7 @@ public final class History {
     private final TallyShelves shelves;
     private final List<Shelved<DayTally>> mixes = new ArrayList<>();
     private final List<Shelved<WaitTally>> waits = new ArrayList<>();
+    private final List<Shelved<ExceptionTally>> exceptions = new ArrayList<>();
     private final ExecutorService writer =
             Executors.newSingleThreadExecutor(task -> new Thread(task, "history"));
     private CompletableFuture<Void> written = CompletableFuture.completedFuture(null);
@@ -111,6 +113,7 @@ public final class History {
         // The newest day may be opened again, and is not kept.
         mixes.remove(mixes.size() - 1);
         waits.remove(waits.size() - 1);
+        exceptions.remove(exceptions.size() - 1);
         shelve();
     }
 
@@ -121,13 +124,16 @@ public final class History {
         LocalDate date = stand.orders().date().orElseThrow();
         mixes.add(Shelved.of(date, stand.seq(), DayBook.mix(stand)));
         waits.add(Shelved.of(date, stand.seq(), DayBook.waits(stand)));
+        exceptions.add(Shelved.of(date, stand.seq(), DayBook.exceptions(stand)));
     }
 
     private void shelve() {
         shelves.mixes().put(List.copyOf(mixes));
         shelves.waits().put(List.copyOf(waits));
+        shelves.exceptions().put(List.copyOf(exceptions));
         mixes.clear();
         waits.clear();
+        exceptions.clear();
     }
 
     /** One batch at a time; a failure shows itself with the next. */

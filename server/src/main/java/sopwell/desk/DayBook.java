@@ -4,21 +4,31 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import sopwell.log.EventLog;
+import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
+import sopwell.mix.ExceptionTally;
+import sopwell.mix.ExceptionTally.Difference;
+import sopwell.mix.ExceptionTally.Refunds;
+import sopwell.mix.OutTime;
 import sopwell.mix.TallyShelf.Shelved;
 import sopwell.mix.TallyShelves;
 import sopwell.mix.WaitTally;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.StandSettings;
+import sopwell.till.DayReport;
+import sopwell.till.Drawer;
+import sopwell.till.Move;
+import sopwell.till.TillEvent;
 
 /**
  * The tallies of past business days. A day that another has followed is counted once from the log
@@ -29,6 +39,7 @@ public final class DayBook {
     private final StandSettings settings;
     private final KeptDays<DayTally> mixes;
     private final KeptDays<WaitTally> waits;
+    private final KeptDays<ExceptionTally> exceptions;
     private final TreeMap<LocalDate, Long> firsts = new TreeMap<>();
     private int known;
 
@@ -38,6 +49,16 @@ public final class DayBook {
         this.settings = settings;
         this.mixes = new KeptDays<>(shelves.mixes(), DayBook::mix);
         this.waits = new KeptDays<>(shelves.waits(), DayBook::waits);
+        this.exceptions = new KeptDays<>(shelves.exceptions(), DayBook::exceptions);
+    }
+
+    /** All that is kept of one day. Immutable. */
+    public record Day(DayTally mix, WaitTally waits, ExceptionTally exceptions) {
+        /** A stand's newest day, which must have been opened. */
+        public static Day of(Stand stand) {
+            return new Day(
+                    DayBook.mix(stand), DayBook.waits(stand), DayBook.exceptions(stand));
+        }
     }
 
     /** What sold on a stand's newest day, which must have been opened. */
@@ -58,6 +79,50 @@ public final class DayBook {
                 stand.settings().zone());
     }
 
+    /** What did not go straight on a stand's newest day, which must have been opened. */
+    public static ExceptionTally exceptions(Stand stand) {
+        DayReport money = DayReport.of(stand.orders(), stand.till());
+        return new ExceptionTally(
+                stand.orders().date().orElseThrow(),
+                DayExceptions.of(stand.orders(), stand.kitchen()),
+                OutTime.of(stand.outSpans(), stand.orders(), stand.atMs()),
+                refunds(money),
+                money.drawers().stream()
+                        .map(till -> new Difference(till.cashier(), overCents(till)))
+                        .filter(difference -> difference.overCents() != 0)
+                        .toList());
+    }
+
+    private static long overCents(Drawer till) {
+        return till.counted().map(Drawer.Counted::overCents).orElse(0L);
+    }
+
+    private static List<Refunds> refunds(DayReport money) {
+        TreeMap<String, Refunds> byReason = new TreeMap<>();
+        for (Move move : money.moves()) {
+            if (move.kind() == TillEvent.Kind.REFUNDED) {
+                Refunds one = new Refunds(move.reason(), 1, move.cents());
+                byReason.merge(move.reason(), one, Refunds::plus);
+            }
+        }
+        return List.copyOf(byReason.values());
+    }
+
+    /** All of a day that another has followed, read from the log once if need be. */
+    public Optional<Day> day(LocalDate date) {
+        NavigableMap<LocalDate, Long> ends = ends(date, date);
+        if (ends.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<LocalDate, Stand> read = new HashMap<>();
+        Function<LocalDate, Stand> stands = day -> read.computeIfAbsent(day, this::stand);
+        return Optional.of(
+                new Day(
+                        mixes.of(ends, stands).get(0),
+                        waits.of(ends, stands).get(0),
+                        exceptions.of(ends, stands).get(0)));
+    }
+
     /** The tallies of days that others have followed, oldest first; both dates included. */
     public List<DayTally> days(LocalDate from, LocalDate to) {
         return mixes.of(ends(from, to), this::stand);
@@ -65,9 +130,7 @@ public final class DayBook {
 
     /** The same of those dates between that are wanted. */
     public List<DayTally> days(LocalDate from, LocalDate to, Predicate<LocalDate> which) {
-        NavigableMap<LocalDate, Long> ends = ends(from, to);
-        ends.keySet().removeIf(which.negate());
-        return mixes.of(ends, this::stand);
+        return mixes.of(ends(from, to, which), this::stand);
     }
 
     /** The same of single dates; those without such a day are left out. */
@@ -77,9 +140,13 @@ public final class DayBook {
 
     /** The waits of days that others have followed and that are wanted, oldest first. */
     public List<WaitTally> waits(LocalDate from, LocalDate to, Predicate<LocalDate> which) {
-        NavigableMap<LocalDate, Long> ends = ends(from, to);
-        ends.keySet().removeIf(which.negate());
-        return waits.of(ends, this::stand);
+        return waits.of(ends(from, to, which), this::stand);
+    }
+
+    /** What did not go straight on days that others have followed and that are wanted. */
+    public List<ExceptionTally> exceptions(
+            LocalDate from, LocalDate to, Predicate<LocalDate> which) {
+        return exceptions.of(ends(from, to, which), this::stand);
     }
 
     /**
@@ -91,12 +158,14 @@ public final class DayBook {
     public int rebuild(BiConsumer<Integer, Integer> progress) {
         mixes.clear();
         waits.clear();
+        exceptions.clear();
         NavigableMap<LocalDate, Long> ends = ends(LocalDate.MIN, LocalDate.MAX);
         int done = 0;
         for (Map.Entry<LocalDate, Long> day : ends.entrySet()) {
             Stand stand = stand(day.getKey());
             mixes.keep(day.getKey(), day.getValue(), stand);
             waits.keep(day.getKey(), day.getValue(), stand);
+            exceptions.keep(day.getKey(), day.getValue(), stand);
             done++;
             progress.accept(done, ends.size());
         }
@@ -112,8 +181,9 @@ public final class DayBook {
         NavigableMap<LocalDate, Long> ends = ends(LocalDate.MIN, LocalDate.MAX);
         Map<LocalDate, Shelved<DayTally>> keptMixes = mixes.all();
         Map<LocalDate, Shelved<WaitTally>> keptWaits = waits.all();
+        Map<LocalDate, Shelved<ExceptionTally>> keptExceptions = exceptions.all();
         List<LocalDate> wrong = new ArrayList<>();
-        for (LocalDate date : KeptDays.dates(List.of(keptMixes, keptWaits))) {
+        for (LocalDate date : KeptDays.dates(List.of(keptMixes, keptWaits, keptExceptions))) {
             if (!ends.containsKey(date)) {
                 wrong.add(date);
                 continue;
@@ -121,12 +191,10 @@ public final class DayBook {
             long end = ends.get(date);
             Stand stand = stand(date);
             boolean right =
-                    Optional.ofNullable(keptMixes.get(date))
-                                    .map(kept -> mixes.isRight(kept, end, stand))
-                                    .orElse(true)
-                            && Optional.ofNullable(keptWaits.get(date))
-                                    .map(kept -> waits.isRight(kept, end, stand))
-                                    .orElse(true);
+                    mixes.isRight(Optional.ofNullable(keptMixes.get(date)), end, stand)
+                            && waits.isRight(Optional.ofNullable(keptWaits.get(date)), end, stand)
+                            && exceptions.isRight(
+                                    Optional.ofNullable(keptExceptions.get(date)), end, stand);
             if (!right) {
                 wrong.add(date);
             }
@@ -134,15 +202,16 @@ public final class DayBook {
         return wrong;
     }
 
-    /** The place of a day's last event, if another day has followed it. */
-    public OptionalLong end(LocalDate date) {
-        Long end = ends(date, date).get(date);
-        return end == null ? OptionalLong.empty() : OptionalLong.of(end);
+    /** The stand at the end of a day that there was. */
+    private Stand stand(LocalDate date) {
+        return Replay.day(log, settings, date).orElseThrow();
     }
 
-    /** The stand at the end of a day that there was. */
-    public Stand stand(LocalDate date) {
-        return Replay.day(log, settings, date).orElseThrow();
+    private NavigableMap<LocalDate, Long> ends(
+            LocalDate from, LocalDate to, Predicate<LocalDate> which) {
+        NavigableMap<LocalDate, Long> ends = ends(from, to);
+        ends.keySet().removeIf(which.negate());
+        return ends;
     }
 
     private NavigableMap<LocalDate, Long> ends(Collection<LocalDate> dates) {

@@ -108,10 +108,15 @@ final class KeptDays<T> {
         return all;
     }
 
-    /** Whether what was kept of a day that ends at a place is what the log says. */
-    boolean isRight(Shelved<T> kept, long end, Stand stand) {
-        return kept.lastSeq() == end
-                && kept.tally().filter(counting.apply(stand)::equals).isPresent();
+    /** Whether what was kept of a day that ends at a place, if anything, is what the log says. */
+    boolean isRight(Optional<Shelved<T>> kept, long end, Stand stand) {
+        return kept.map(
+                        one ->
+                                one.lastSeq() == end
+                                        && one.tally()
+                                                .filter(counting.apply(stand)::equals)
+                                                .isPresent())
+                .orElse(true);
     }
 
     /** The dates of several kinds together. */

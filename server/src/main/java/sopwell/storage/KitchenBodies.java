@@ -16,7 +16,7 @@ final class KitchenBodies {
         if (event.kind() == KitchenEvent.Kind.REMADE) {
             KitchenEvent.PartRemade remade = (KitchenEvent.PartRemade) event;
             body.number("pieces", remade.pieces());
-            body.text("reason", remade.reason().name().toLowerCase(Locale.ROOT));
+            body.text("reason", written(remade.reason()));
             body.textIfAny("text", remade.text());
             body.flag("along", remade.along());
         }
@@ -42,10 +42,14 @@ final class KitchenBodies {
         };
     }
 
-    private static RemakeReason reason(BodyReader body) throws IOException {
+    static String written(RemakeReason reason) {
+        return reason.name().toLowerCase(Locale.ROOT);
+    }
+
+    static RemakeReason reason(BodyReader body) throws IOException {
         String written = body.text("reason");
         for (RemakeReason reason : RemakeReason.values()) {
-            if (reason.name().toLowerCase(Locale.ROOT).equals(written)) {
+            if (written(reason).equals(written)) {
                 return reason;
             }
         }

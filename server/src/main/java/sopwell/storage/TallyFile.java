@@ -24,7 +24,8 @@ public final class TallyFile implements AutoCloseable {
                     + " PRIMARY KEY (stand, what, date)) STRICT, WITHOUT ROWID";
 
     /** One number for the forms of all that is kept. */
-    private static final int FORM = 100 * TallyCodec.FORM + WaitTallyCodec.FORM;
+    private static final int FORM =
+            10_000 * ExceptionTallyCodec.FORM + 100 * TallyCodec.FORM + WaitTallyCodec.FORM;
 
     /** Mapped rather than copied: a year is read in half the time. */
     private static final long MAPPED_BYTES_MAX = 268_435_456;
@@ -46,7 +47,12 @@ public final class TallyFile implements AutoCloseable {
                         new TableShelf<>(
                                 place, "mix", TallyCodec::write, () -> new TallyCodec()::read),
                         new TableShelf<>(
-                                place, "waits", WaitTallyCodec::write, () -> WaitTallyCodec::read));
+                                place, "waits", WaitTallyCodec::write, () -> WaitTallyCodec::read),
+                        new TableShelf<>(
+                                place,
+                                "exceptions",
+                                ExceptionTallyCodec::write,
+                                () -> ExceptionTallyCodec::read));
     }
 
     /** What is kept in it. */

@@ -3,6 +3,7 @@ package sopwell.web;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -11,6 +12,7 @@ import sopwell.desk.DayBook;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
 import sopwell.mix.DayTally;
+import sopwell.mix.ExceptionTally;
 import sopwell.mix.Names;
 import sopwell.mix.Period;
 import sopwell.mix.WaitTally;
@@ -23,6 +25,21 @@ import sopwell.orders.StandSettings;
  */
 public record Tallies(
         Follower follower, DayBook book, StandSettings settings, Supplier<Names> names) {
+    /** A day's figures, the newest as it stands now; empty when no day was opened on it. */
+    public CompletableFuture<Optional<DayFigures>> figures(LocalDate date) {
+        return follower.ask(
+                        stand ->
+                                stand.orders()
+                                        .date()
+                                        .filter(date::equals)
+                                        .map(newest -> DayFigures.of(stand)))
+                .thenApplyAsync(newest -> newest.or(() -> book.day(date).map(this::figures)));
+    }
+
+    private DayFigures figures(DayBook.Day day) {
+        return DayFigures.of(day, settings.targetSeconds(), names.get());
+    }
+
     /** The tallies of the business days between two dates, both included, oldest first. */
     public CompletableFuture<List<DayTally>> between(LocalDate from, LocalDate to) {
         return mixes(from, to, date -> true);
@@ -52,6 +69,15 @@ public record Tallies(
                 isIn(period.from(), period.to()).and(asked::holds),
                 DayBook::waits,
                 () -> book.waits(period.from(), period.to(), asked::holds));
+    }
+
+    /** What did not go straight on the business days that were asked for, oldest first. */
+    public CompletableFuture<List<ExceptionTally>> exceptions(AskedPeriod asked) {
+        Period period = asked.period().orElseThrow();
+        return withNewest(
+                isIn(period.from(), period.to()).and(asked::holds),
+                DayBook::exceptions,
+                () -> book.exceptions(period.from(), period.to(), asked::holds));
     }
 
     private static Predicate<LocalDate> isIn(LocalDate from, LocalDate to) {

@@ -21,6 +21,7 @@ import sopwell.desk.Stand;
 import sopwell.log.Recorded;
 import sopwell.mix.DayTally;
 import sopwell.mix.DayTally.Sold;
+import sopwell.mix.ExceptionTally;
 import sopwell.mix.GuestWaits;
 import sopwell.mix.Names;
 import sopwell.mix.Period;
@@ -89,10 +90,13 @@ class HistoryTest {
         assertEquals(List.of(), book.wrong());
         List<Shelved<DayTally>> mixes = shelves.mixes().all();
         List<Shelved<WaitTally>> waits = shelves.waits().all();
+        List<Shelved<ExceptionTally>> exceptions = shelves.exceptions().all();
         assertEquals(9, mixes.size());
+        assertEquals(9, exceptions.size());
         book.rebuild((done, all) -> {});
         assertEquals(mixes, shelves.mixes().all());
         assertEquals(waits, shelves.waits().all());
+        assertEquals(exceptions, shelves.exceptions().all());
     }
 
     @Test

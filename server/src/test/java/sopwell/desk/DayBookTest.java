@@ -2,6 +2,7 @@ package sopwell.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -10,9 +11,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
+import sopwell.mix.ExceptionTally;
 import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
 import sopwell.mix.TallyShelves;
@@ -77,6 +81,42 @@ class DayBookTest {
         book.rebuild((done, all) -> {});
         assertEquals(List.of(), book.wrong());
         assertFalse(book.days(List.of(FIRST.plusDays(1))).get(0).halfHours().isEmpty());
+    }
+
+    @Test
+    void allOfADayIsWhatItsStandSays() {
+        play();
+        DayBook book = new DayBook(log, Script.SETTINGS, MemoryShelf.shelves());
+        DayBook.Day day = book.day(FIRST).orElseThrow();
+        Stand stand = Replay.day(log, Script.SETTINGS, FIRST).orElseThrow();
+        assertEquals(DayBook.Day.of(stand), day);
+        assertSame(day.mix(), book.day(FIRST).orElseThrow().mix(), "it is at hand from then on");
+        assertEquals(Optional.empty(), book.day(FIRST.plusDays(DAYS - 1)), "it may still grow");
+        assertEquals(Optional.empty(), book.day(FIRST.minusDays(1)));
+        assertEquals(Optional.empty(), book.day(FIRST.plusYears(100)));
+    }
+
+    @Test
+    void exceptionsThatAreNotWhatTheLogSaysAreFound() {
+        TallyShelves shelves = MemoryShelf.shelves();
+        try (DaysDesk desk = new DaysDesk(log, FIRST)) {
+            desk.closed(FIRST);
+            desk.day(FIRST.plusDays(1), 1);
+        }
+        DayBook book = new DayBook(log, Script.SETTINGS, shelves);
+        DayBook.Day day = book.day(FIRST).orElseThrow();
+        assertEquals(
+                List.of(new DayExceptions.VoidCount("guest left", 1)),
+                day.exceptions().exceptions().voids());
+        assertEquals(List.of(), book.wrong());
+        Shelved<ExceptionTally> kept = shelves.exceptions().all().get(0);
+        ExceptionTally quiet =
+                new ExceptionTally(FIRST, DayExceptions.NONE, List.of(), List.of(), List.of());
+        shelves.exceptions().put(List.of(Shelved.of(FIRST, kept.lastSeq(), quiet)));
+        assertEquals(List.of(FIRST), book.wrong());
+        book.rebuild((done, all) -> {});
+        assertEquals(List.of(kept), shelves.exceptions().all());
+        assertEquals(List.of(), book.wrong());
     }
 
     @Test

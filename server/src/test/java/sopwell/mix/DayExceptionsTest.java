@@ -13,6 +13,8 @@ import sopwell.kitchen.PartId;
 import sopwell.kitchen.QueryCommand;
 import sopwell.kitchen.QueryId;
 import sopwell.kitchen.Question;
+import sopwell.kitchen.RemakeReason;
+import sopwell.mix.DayExceptions.RemakeCount;
 import sopwell.mix.DayExceptions.VoidCount;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand;
@@ -95,6 +97,46 @@ class DayExceptionsTest {
 
     private static PartId part(Order order) {
         return new PartId(order.id(), 1, "line");
+    }
+
+    @Test
+    void severalDaysAreAddedUpAndTheirWaitsSummedUpTogether() {
+        DayExceptions first =
+                new DayExceptions(
+                        2,
+                        0,
+                        List.of(10_000L, 30_000L),
+                        1,
+                        0,
+                        0,
+                        List.of(new VoidCount("gone", 2), new VoidCount("mind", 1)),
+                        List.of(new RemakeCount(RemakeReason.COLD, 1)));
+        DayExceptions second =
+                new DayExceptions(
+                        4,
+                        1,
+                        List.of(20_000L),
+                        2,
+                        1,
+                        1,
+                        List.of(new VoidCount("mind", 3)),
+                        List.of(new RemakeCount(RemakeReason.DROPPED, 2)));
+        DayExceptions both = DayExceptions.NONE.plus(first).plus(second);
+        assertEquals(
+                new DayExceptions(
+                        6,
+                        1,
+                        List.of(10_000L, 20_000L, 30_000L),
+                        3,
+                        1,
+                        1,
+                        List.of(new VoidCount("mind", 4), new VoidCount("gone", 2)),
+                        List.of(
+                                new RemakeCount(RemakeReason.DROPPED, 2),
+                                new RemakeCount(RemakeReason.COLD, 1))),
+                both);
+        assertEquals(20, both.waits().medianSeconds());
+        assertEquals(both, second.plus(first));
     }
 
     private DayExceptions exceptions() {

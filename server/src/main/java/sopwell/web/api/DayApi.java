@@ -63,10 +63,9 @@ final class DayApi {
     CompletableFuture<Reply> mix(HttpServerExchange exchange, T text) throws Refused {
         boolean csv = Downloads.isCsvWanted(exchange);
         Lang lang = Languages.of(exchange);
-        return ask(
+        return figures(
                 exchange,
                 text,
-                DayFigures::of,
                 counted ->
                         csv
                                 ? Downloads.csv(
@@ -83,10 +82,9 @@ final class DayApi {
     CompletableFuture<Reply> waits(HttpServerExchange exchange, T text) throws Refused {
         boolean csv = Downloads.isCsvWanted(exchange);
         Lang lang = Languages.of(exchange);
-        return ask(
+        return figures(
                 exchange,
                 text,
-                DayFigures::of,
                 counted ->
                         csv
                                 ? Downloads.csv(
@@ -95,6 +93,17 @@ final class DayApi {
                                         to -> WaitRecords.write(to, counted.waits()))
                                 : Reply.json(
                                         200, json -> WaitsJson.write(json, counted.waits(), lang)));
+    }
+
+    /** Answers from the figures of the day that the path names. */
+    private CompletableFuture<Reply> figures(
+            HttpServerExchange exchange, T text, Function<DayFigures, Reply> reply) throws Refused {
+        String named = Ask.path(exchange, "date");
+        CompletableFuture<Optional<DayFigures>> answer =
+                named.equals("today")
+                        ? newest(DayFigures::of)
+                        : context.tallies().figures(date(named, text));
+        return answer.thenApply(found -> reply(found, reply, named, text));
     }
 
     /** Answers a question about the day that the path names. */
@@ -107,11 +116,21 @@ final class DayApi {
         String named = Ask.path(exchange, "date");
         CompletableFuture<Optional<A>> answer =
                 named.equals("today")
-                        ? context.follower()
-                                .ask(stand -> stand.orders().date().map(d -> question.apply(stand)))
+                        ? newest(question)
                         : context.day().ask(date(named, text), question);
-        return answer.thenApply(
-                found -> found.map(reply).orElseGet(() -> Reply.problem(noSuchDay(named, text))));
+        return answer.thenApply(found -> reply(found, reply, named, text));
+    }
+
+    private <A> CompletableFuture<Optional<A>> newest(Function<Stand, A> question) {
+        return context.follower()
+                .ask(stand -> stand.orders().date().map(d -> question.apply(stand)));
+    }
+
+    private static <A> Reply reply(
+            Optional<A> found, Function<A, Reply> reply, String named, T text) {
+        return found.map(reply)
+                .orElseGet(
+                        () -> Reply.problem(Problem.of(ProblemKind.NO_SUCH_DAY, text, named)));
     }
 
     private static LocalDate date(String named, T text) throws Refused {
@@ -120,10 +139,6 @@ final class DayApi {
         } catch (DateTimeParseException wrong) {
             throw new Refused(Problem.of(ProblemKind.DATE_WRONG, text, named));
         }
-    }
-
-    private static Problem noSuchDay(String named, T text) {
-        return Problem.of(ProblemKind.NO_SUCH_DAY, text, named);
     }
 
     private static void mix(JsonGenerator json, DayFigures counted, Lang lang) throws IOException {

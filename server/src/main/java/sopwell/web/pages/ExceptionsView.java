@@ -3,16 +3,11 @@ package sopwell.web.pages;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import sopwell.menu.Out;
 import sopwell.mix.DayTally;
+import sopwell.mix.ExceptionTally;
 import sopwell.mix.Names;
 import sopwell.mix.OutTime;
-import sopwell.till.DayReport;
-import sopwell.till.Drawer;
-import sopwell.till.Move;
-import sopwell.till.TillEvent;
 import sopwell.web.DayFigures;
 import sopwell.web.T;
 
@@ -34,7 +29,7 @@ public record ExceptionsView(
 
     /** What was out. */
     public List<OutTime> outs() {
-        return data.outs();
+        return data.troubles().outs();
     }
 
     /** What it is called. */
@@ -88,32 +83,15 @@ public record ExceptionsView(
 
     /** What was given back to guests, by reason, and what tills were over or short. */
     public List<Sum> money() {
-        List<Sum> sums = new ArrayList<>(refunds(data.money()));
-        for (Drawer drawer : data.money().drawers()) {
-            long overCents = drawer.counted().map(Drawer.Counted::overCents).orElse(0L);
-            if (overCents != 0) {
-                String key = overCents > 0 ? "exceptions.over" : "exceptions.short";
-                sums.add(new Sum(t.of(key, drawer.cashier()), 1, Math.abs(overCents)));
-            }
-        }
-        return sums;
-    }
-
-    private List<Sum> refunds(DayReport money) {
-        Map<String, List<Move>> byReason = new TreeMap<>();
-        for (Move move : money.moves()) {
-            if (move.kind() == TillEvent.Kind.REFUNDED) {
-                byReason.computeIfAbsent(move.reason(), r -> new ArrayList<>()).add(move);
-            }
-        }
         List<Sum> sums = new ArrayList<>();
-        byReason.forEach(
-                (reason, moves) ->
-                        sums.add(
-                                new Sum(
-                                        t.of("exceptions.refund", t.reason(reason)),
-                                        moves.size(),
-                                        moves.stream().mapToLong(Move::cents).sum())));
+        for (ExceptionTally.Refunds refunds : data.troubles().refunds()) {
+            String name = t.of("exceptions.refund", t.reason(refunds.reason()));
+            sums.add(new Sum(name, refunds.count(), refunds.cents()));
+        }
+        for (ExceptionTally.Difference till : data.troubles().differences()) {
+            String key = till.overCents() > 0 ? "exceptions.over" : "exceptions.short";
+            sums.add(new Sum(t.of(key, till.cashier()), 1, Math.abs(till.overCents())));
+        }
         return sums;
     }
 }

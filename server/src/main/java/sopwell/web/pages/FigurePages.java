@@ -23,21 +23,22 @@ final class FigurePages {
         this.name = name;
     }
 
-    /** Shows a day or a part of it: what the page's template needs, by name. */
+    /** What the template needs to show a day or a part of it, by name. */
     @FunctionalInterface
     interface OfDay {
         Map<String, Object> show(Ask ask, DayFigures figures, Period part)
                 throws PageHandling.Interrupted;
     }
 
-    /** Shows many days, or a part of each. */
+    /** What the template needs to show many days, or a part of each. */
     @FunctionalInterface
     interface OfDays {
-        Object show(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted;
+        Map<String, Object> show(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted;
     }
 
     Reply day(Ask ask, OfDay pages) throws PageHandling.Interrupted {
-        AskedDay<DayFigures> day = AskedDay.of(ask, context, DayFigures::of, context.days());
+        AskedDay<DayFigures> day =
+                AskedDay.of(ask, context, DayFigures::of, context.tallies()::figures);
         AskedPeriod part = AskedPeriod.of(day.date(), ask::in, ask.screen().t());
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
@@ -70,7 +71,9 @@ final class FigurePages {
         params.put("s", ask.screen());
         params.put("asked", ask.named());
         params.put("sentence", asked.sentence());
-        params.put("v", asked.period().isEmpty() ? null : pages.show(ask, asked));
+        if (asked.period().isPresent()) {
+            params.putAll(pages.show(ask, asked));
+        }
         return PageHandling.html(
                 asked.period().isEmpty() ? 422 : 200,
                 context.pages().render(name + "/days", params));

@@ -28,7 +28,7 @@ final class MixRoutes {
     }
 
     void add(RoutingHandler routes) {
-        routes.get("/mix", handling.handler(ask -> pages.days(ask, this::sold)));
+        routes.get("/mix", handling.handler(ask -> pages.days(ask, this::days)));
         routes.get("/mix/{date}", handling.handler(ask -> pages.day(ask, this::day)));
     }
 
@@ -60,6 +60,10 @@ final class MixRoutes {
                 List.of(),
                 0,
                 charts.ofDay(mix, figures.tally(), against, before, run));
+    }
+
+    private Map<String, Object> days(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted {
+        return Map.of("v", sold(ask, asked));
     }
 
     private MixView sold(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted {

@@ -11,7 +11,6 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
-import sopwell.web.DayFigures;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -26,8 +25,7 @@ import sopwell.web.past.PastDays;
  *     digits as the frames that follow it; empty for a name that is no board
  * @param parser reads calls by the menu in force; null before the first menu
  * @param parserOf reads calls by the menu of a revision; empty for one never in force here
- * @param days the mix of any date ({@link DayFigures#of}), empty when no day was opened on it
- * @param tallies what was sold on any days
+ * @param tallies what was sold on any days, and all that is known of one
  * @param reports the money of any date, empty when no day was opened on it
  * @param past days that are looked at again
  * @param recipes books of recipes as documents
@@ -45,7 +43,6 @@ public record PageContext(
         Function<String, CompletableFuture<Optional<Frame>>> boards,
         Supplier<CallParser> parser,
         Function<String, Optional<CallParser>> parserOf,
-        Function<LocalDate, CompletableFuture<Optional<DayFigures>>> days,
         Tallies tallies,
         Function<LocalDate, CompletableFuture<Optional<DayReport>>> reports,
         PastDays past,

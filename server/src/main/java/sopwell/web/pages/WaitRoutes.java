@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import sopwell.Limits;
 import sopwell.mix.Against;
+import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
+import sopwell.mix.ExceptionTally;
 import sopwell.mix.OrderStory;
 import sopwell.mix.Period;
 import sopwell.mix.Waits;
@@ -30,7 +32,7 @@ final class WaitRoutes {
     }
 
     void add(RoutingHandler routes) {
-        routes.get("/waits", handling.handler(ask -> pages.days(ask, this::view)));
+        routes.get("/waits", handling.handler(ask -> pages.days(ask, this::days)));
         routes.get("/waits/{date}", handling.handler(ask -> pages.day(ask, this::day)));
         routes.get("/waits/{date}/slowest", handling.handler(this::slowest));
     }
@@ -67,7 +69,7 @@ final class WaitRoutes {
 
     private ExceptionsView exceptions(Ask ask, DayFigures figures) throws PageHandling.Interrupted {
         List<DayTally> before = List.of();
-        if (!figures.outs().isEmpty()) {
+        if (!figures.troubles().outs().isEmpty()) {
             List<LocalDate> weekdays = Against.weekdaysBefore(figures.tally().date());
             List<DayTally> known = PageHandling.await(context.tallies().of(weekdays));
             int left = Math.max(0, known.size() - Against.COMPARED_DAYS);
@@ -93,13 +95,23 @@ final class WaitRoutes {
                                 context.tallies().names().get()));
     }
 
-    private WaitsView view(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted {
-        return new WaitsView(
-                ask.screen().t(),
-                Waits.of(
-                        asked.period().orElseThrow(),
-                        PageHandling.await(context.tallies().waits(asked)),
-                        context.settings().targetSeconds(),
-                        context.tallies().names().get()));
+    /** What did not go straight has no time of day: it is shown of whole days alone. */
+    private Map<String, Object> days(Ask ask, AskedPeriod asked) throws PageHandling.Interrupted {
+        Period period = asked.period().orElseThrow();
+        WaitsView view =
+                new WaitsView(
+                        ask.screen().t(),
+                        Waits.of(
+                                period,
+                                PageHandling.await(context.tallies().waits(asked)),
+                                context.settings().targetSeconds(),
+                                context.tallies().names().get()));
+        DayExceptions exceptions = DayExceptions.NONE;
+        if (period.isWholeDays()) {
+            for (ExceptionTally day : PageHandling.await(context.tallies().exceptions(asked))) {
+                exceptions = exceptions.plus(day.exceptions());
+            }
+        }
+        return Map.of("v", view, "exceptions", exceptions);
     }
 }

@@ -41,7 +41,6 @@ import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.storage.StandFile;
 import sopwell.till.DayReport;
-import sopwell.web.DayFigures;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Server;
@@ -101,9 +100,6 @@ public final class PageStand implements AutoCloseable {
                         revision ->
                                 Optional.of(parser)
                                         .filter(p -> p.menu().revision().equals(revision)),
-                        date ->
-                                CompletableFuture.completedFuture(
-                                        Replay.day(log, settings, date).map(DayFigures::of)),
                         new Tallies(follower, book, settings, () -> new Names(List.of(menu))),
                         date ->
                                 CompletableFuture.completedFuture(

@@ -168,6 +168,23 @@ class WaitPagesTest {
     }
 
     @Test
+    void whatDidNotGoStraightIsAddedUpOverDays() {
+        for (int day = 0; day < 2; day++) {
+            order();
+            String gone = stand.place("beef", "");
+            stand.ask(new ForOrders(new OrderCommand.VoidOrder(gone, 0, "gone")));
+            cut();
+        }
+        String days = "/waits?from=2026-11-27&to=2026-11-28";
+        String both = flat(stand.get(days).body());
+        assertTrue(both.contains("Guest is gone</th><td>2</td>"), both);
+        String first = flat(stand.get("/waits/2026-11-27").body());
+        assertTrue(first.contains("Guest is gone</th><td>1</td>"), first);
+        String part = flat(stand.get(days + "&begin=00:00&end=23:30").body());
+        assertFalse(part.contains("Guest is gone"), "it has no time of day");
+    }
+
+    @Test
     void saysWhichTillsWereOverOrShort() {
         till("Ines", 95);
         till("Theo", 102);

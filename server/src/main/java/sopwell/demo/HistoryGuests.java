@@ -15,6 +15,12 @@ import sopwell.orders.Asked;
 /** What the guests of invented days ask for, from the demo's menu. Not thread-safe. */
 final class HistoryGuests {
     private static final int TRIES = 20;
+
+    /** How many have hot peppers alone; who has neither hot nor sweet alone, nor none, has both. */
+    private static final int HOT_ALONE_PERCENT = 46;
+
+    private static final int NO_PEPPERS_PERCENT = 18;
+    private static final int SWEET_ALONE_PERCENT = 22;
     private static final List<String> DRINKS = List.of("cola", "lemonade", "iced-tea", "water");
     private static final List<String> DOGS = List.of("mustard", "relish", "onion", "pickle");
 
@@ -116,18 +122,24 @@ final class HistoryGuests {
                         : dip < dipped + rest * 0.52
                                 ? "wet"
                                 : dip < dipped + rest * 0.84 ? "dry" : "twice");
-        int peppers = random.nextInt(100);
-        if (peppers < 46 || peppers >= 86) {
-            options.add("hot");
-        }
-        if (peppers >= 64) {
-            options.add("sweet");
-        }
+        options.addAll(peppers(random));
         int cheese = random.nextInt(100);
         if (cheese < 26) {
             options.add(cheese < 13 ? "provolone" : cheese < 20 ? "mozzarella" : "cheddar-sauce");
         }
         return options;
+    }
+
+    private static List<String> peppers(SplittableRandom random) {
+        int die = random.nextInt(100);
+        if (die < HOT_ALONE_PERCENT) {
+            return List.of("hot");
+        }
+        if (die < HOT_ALONE_PERCENT + NO_PEPPERS_PERCENT) {
+            return List.of();
+        }
+        boolean sweetAlone = die < HOT_ALONE_PERCENT + NO_PEPPERS_PERCENT + SWEET_ALONE_PERCENT;
+        return sweetAlone ? List.of("sweet") : List.of("hot", "sweet");
     }
 
     private static Wish drink(SplittableRandom random) {

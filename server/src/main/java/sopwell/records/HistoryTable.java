@@ -1,5 +1,10 @@
 package sopwell.records;
 
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.exc.StreamReadException;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,6 +26,11 @@ import java.util.regex.Pattern;
 final class HistoryTable {
     private static final Pattern TIME =
             Pattern.compile("(\\d{1,2})[:.h](\\d{2})(?:[:.]\\d{2}(?:\\.\\d+)?)?");
+    private static final CsvFactory FACTORY =
+            CsvFactory.builder()
+                    .enable(CsvParser.Feature.TRIM_SPACES)
+                    .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+                    .build();
     private static final int HOUR_MINUTES = 60;
     private static final int DAY_MINUTES = 1_440;
 
@@ -123,22 +133,42 @@ final class HistoryTable {
         }
     }
 
-    private void parse(String text) {
+    private void parse(String text) throws IOException, HistoryFault {
         String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        Reading reading = new Reading(body, delimiter(body));
-        while (reading.hasMore()) {
-            int line = reading.line;
-            List<String> cells = reading.row();
-            if (cells.stream().allMatch(String::isBlank)) {
-                continue;
-            }
-            if (columns.isEmpty()) {
-                for (int i = 0; i < cells.size(); i++) {
-                    columns.putIfAbsent(cells.get(i).strip().toLowerCase(Locale.ROOT), i);
+        int line = 1;
+        try (CsvParser parser = FACTORY.createParser(body)) {
+            parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(delimiter(body)));
+            while (parser.nextToken() == JsonToken.START_ARRAY) {
+                line = parser.currentLocation().getLineNr();
+                List<String> cells = new ArrayList<>();
+                while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    if (cells.isEmpty()) {
+                        line = parser.currentTokenLocation().getLineNr();
+                    }
+                    cells.add(parser.getText());
                 }
-            } else {
-                rows.add(new Row(line, cells));
+                row(line, cells);
             }
+        } catch (StreamReadException wrong) {
+            throw new HistoryFault(
+                    file,
+                    line,
+                    "",
+                    "the quotes of this row don't match; a text that begins with a quote must end"
+                            + " with one, and a quote within it stands twice.");
+        }
+    }
+
+    private void row(int line, List<String> cells) {
+        if (cells.stream().allMatch(String::isBlank)) {
+            return;
+        }
+        if (columns.isEmpty()) {
+            for (int i = 0; i < cells.size(); i++) {
+                columns.putIfAbsent(cells.get(i).strip().toLowerCase(Locale.ROOT), i);
+            }
+        } else {
+            rows.add(new Row(line, cells));
         }
     }
 
@@ -156,54 +186,5 @@ final class HistoryTable {
 
     private static long count(String text, char wanted) {
         return text.chars().filter(c -> c == wanted).count();
-    }
-
-    /** Goes through the text once. */
-    private static final class Reading {
-        private final String text;
-        private final char delimiter;
-        private int at;
-        private int line = 1;
-
-        Reading(String text, char delimiter) {
-            this.text = text;
-            this.delimiter = delimiter;
-        }
-
-        boolean hasMore() {
-            return at < text.length();
-        }
-
-        List<String> row() {
-            List<String> cells = new ArrayList<>();
-            StringBuilder cell = new StringBuilder();
-            boolean quoted = false;
-            while (at < text.length()) {
-                char c = text.charAt(at++);
-                line += c == '\n' ? 1 : 0;
-                if (quoted) {
-                    if (c == '"' && at < text.length() && text.charAt(at) == '"') {
-                        cell.append('"');
-                        at++;
-                    } else if (c == '"') {
-                        quoted = false;
-                    } else {
-                        cell.append(c);
-                    }
-                } else if (c == '"' && cell.toString().isBlank()) {
-                    cell.setLength(0);
-                    quoted = true;
-                } else if (c == delimiter) {
-                    cells.add(cell.toString());
-                    cell.setLength(0);
-                } else if (c == '\n') {
-                    break;
-                } else if (c != '\r') {
-                    cell.append(c);
-                }
-            }
-            cells.add(cell.toString());
-            return cells;
-        }
     }
 }

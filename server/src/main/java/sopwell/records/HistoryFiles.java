@@ -175,8 +175,25 @@ public final class HistoryFiles {
                         .merge(kind, quantity, Integer::sum);
             }
         }
-        sold.values().forEach(day -> day.values().removeIf(n -> n <= 0));
+        sold.values().forEach(HistoryFiles::takeBack);
         sold.values().removeIf(Map::isEmpty);
+    }
+
+    /** What is taken back was sold in the same bin or in the next before it that sold any. */
+    private static void takeBack(Map<Sold, Integer> day) {
+        List<Sold> back = new ArrayList<>(day.keySet());
+        back.removeIf(kind -> day.get(kind) >= 0);
+        back.sort(Sold.ORDER);
+        for (Sold kind : back) {
+            int left = -day.get(kind);
+            for (int bin = kind.bin() - 1; bin >= 0 && left > 0; bin--) {
+                Sold sold = new Sold(bin, kind.item(), kind.size(), kind.modifiers(), 0);
+                int taken = Math.min(left, Math.max(0, day.getOrDefault(sold, 0)));
+                day.computeIfPresent(sold, (k, pieces) -> pieces - taken);
+                left -= taken;
+            }
+        }
+        day.values().removeIf(n -> n <= 0);
     }
 
     private static int quantity(HistoryTable.Row row) throws HistoryFault {

@@ -85,7 +85,7 @@ final class RunningStand implements AutoCloseable {
         this.log = folder.openLog(settings.stand());
         this.tallies = folder.openTallies(settings.stand());
         if (log.lastSeq() == 0) {
-            invent(asked.startWith, settings, menu);
+            invent(asked.startWith, founding);
         }
         this.follower = new Follower(log, settings);
         this.desk = new Desk(log, settings, clock, follower::follow);
@@ -165,16 +165,19 @@ final class RunningStand implements AutoCloseable {
     }
 
     /** Fills an empty log with what was asked for, for the demo. */
-    private void invent(Config.StartWith with, StandSettings settings, Menu menu) {
+    private void invent(Config.StartWith with, Founding founding) {
+        StandSettings settings = founding.settings();
+        Menu menu = founding.menu();
+        RecipeBook recipes = founding.recipes().orElseGet(RecipeBook::empty);
         long nowMs = clock.millis();
         switch (with) {
             case demo -> {
                 LocalDate last = DemoLunch.date(settings, nowMs).minusDays(1);
                 History.Days weeks = History.eightWeeks(settings, menu, last);
                 History.play(log, tallies.shelves(), weeks, (days, orders) -> {});
-                DemoLunch.play(log, settings, menu, nowMs);
+                DemoLunch.play(log, settings, menu, recipes, nowMs);
             }
-            case lunch -> DemoLunch.play(log, settings, menu, nowMs);
+            case lunch -> DemoLunch.play(log, settings, menu, recipes, nowMs);
             case menu, nothing -> {}
         }
     }
@@ -207,6 +210,7 @@ final class RunningStand implements AutoCloseable {
         follower.ask(stand -> stand.menu().revision()).join();
     }
 
+    /** Asks for nothing when the demo's lunch did. */
     private void adopt(RecipeBook book) {
         String key = "recipes " + book.revision() + " " + log.lastSeq();
         String none = RecipeBook.empty().revision();

@@ -26,7 +26,8 @@ record DemoCalls(List<String> calls, List<String> names) {
         return names.get(random.nextInt(names.size()));
     }
 
-    private static List<String> lines(String resource) {
+    /** What stands in a file of the demo, a line each. */
+    static List<String> lines(String resource) {
         try (InputStream in = DemoCalls.class.getResourceAsStream(resource);
                 BufferedReader reader =
                         new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {

@@ -14,7 +14,9 @@ import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.AdoptMenu;
+import sopwell.desk.StandCommand.AdoptRecipes;
 import sopwell.desk.StandCommand.ForKitchen;
+import sopwell.desk.StandCommand.ForLarder;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.desk.StandCommand.ForPans;
 import sopwell.desk.StandCommand.ForTill;
@@ -31,6 +33,8 @@ import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.OrderLine;
 import sopwell.orders.StandSettings;
 import sopwell.stock.PanCommand;
+import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.till.TillCommand;
 
 /**
@@ -81,22 +85,29 @@ public final class DemoLunch {
      * Plays the lunch.
      *
      * @param log empty, or with days before the lunch's
+     * @param recipes take effect when the lunch begins, and what they name is counted; may be empty
      * @param endMs when it is now, milliseconds since 1970-01-01 UTC
      */
-    public static void play(EventLog log, StandSettings settings, Menu menu, long endMs) {
+    public static void play(
+            EventLog log, StandSettings settings, Menu menu, RecipeBook recipes, long endMs) {
         DemoLunch lunch = new DemoLunch(log, settings, menu, endMs);
         try {
-            lunch.run(menu);
+            lunch.run(menu, recipes);
         } finally {
             lunch.desk.close();
         }
     }
 
-    private void run(Menu menu) {
+    private void run(Menu menu, RecipeBook recipes) {
         submit("demo-menu", new AdoptMenu(menu));
         submit("demo-till", new ForTill(new TillCommand.OpenTill(CASHIER, FLOAT_CENTS)));
         for (Pan pan : menu.pans()) {
             submit("demo-pan-" + pan.id(), new ForPans(new PanCommand.Refill(pan.id(), FULL)));
+        }
+        String none = RecipeBook.empty().revision();
+        submit("demo-recipes", new AdoptRecipes(recipes, none));
+        for (LarderCommand.Count count : DemoCounts.of(recipes)) {
+            submit("demo-count-" + count.asked().ingredient(), new ForLarder(count));
         }
         long atMs = clock.millis();
         while (atMs < endMs) {

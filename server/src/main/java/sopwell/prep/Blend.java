@@ -1,11 +1,12 @@
 package sopwell.prep;
 
-import java.util.BitSet;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import sopwell.prep.Kinds.Kind;
 import sopwell.prep.forecast.DayForecast;
 import sopwell.prep.forecast.DayForecast.Part;
@@ -21,10 +22,11 @@ final class Blend {
     private final List<Kind> kinds;
     private final double[] chances;
     private final Map<String, Double> items = new HashMap<>();
-    private final Map<String, BitSet> ofItem = new HashMap<>();
+    private final Map<String, int[]> ofItem = new HashMap<>();
     private final DayForecast forecast;
     private final List<Margin> sizes;
     private final List<Margin> modifiers;
+    private final List<Contrast> contrasts = new ArrayList<>();
     private final double pieces;
 
     /**
@@ -46,12 +48,20 @@ final class Blend {
         this.pieces = sum;
         double all = sum;
         items.replaceAll((item, mean) -> all > 0 ? mean / all : 0);
+        Map<String, IntStream.Builder> alike = new HashMap<>();
         for (int k = 0; k < chances.length; k++) {
-            ofItem.computeIfAbsent(this.kinds.get(k).item(), item -> new BitSet()).set(k);
+            alike.computeIfAbsent(this.kinds.get(k).item(), item -> IntStream.builder()).add(k);
         }
+        alike.forEach((item, some) -> ofItem.put(item, some.build().toArray()));
         this.sizes = forecast.sizes().stream().map(size -> margin(size, true)).toList();
         this.modifiers = forecast.modifiers().stream().map(part -> margin(part, false)).toList();
         rake();
+        for (Margin size : sizes) {
+            weigh(size, true);
+        }
+        for (Margin modifier : modifiers) {
+            weigh(modifier, false);
+        }
     }
 
     private static boolean isOf(Kind kind, DayForecast.Item item) {
@@ -91,12 +101,15 @@ final class Blend {
      *
      * @param share the first ones' forecast share
      */
-    private record Margin(BitSet with, BitSet without, double share, double rho) {}
+    private record Margin(int[] with, int[] without, double share, double rho) {}
+
+    /** How much the ways with something differ from those without, once all shares agree. */
+    private record Contrast(int[] with, int[] without, double factor) {}
 
     private Margin margin(Part part, boolean isSize) {
         Set<String> of = new HashSet<>(part.of());
-        BitSet with = new BitSet();
-        BitSet without = new BitSet();
+        IntStream.Builder with = IntStream.builder();
+        IntStream.Builder without = IntStream.builder();
         for (int k = 0; k < kinds.size(); k++) {
             Kind kind = kinds.get(k);
             if (of.contains(kind.item())) {
@@ -104,10 +117,11 @@ final class Blend {
                         isSize
                                 ? part.name().equals(kind.item() + "/" + kind.selection().size())
                                 : kind.selection().has(part.name());
-                (has ? with : without).set(k);
+                (has ? with : without).add(k);
             }
         }
-        return new Margin(with, without, part.share(), part.rho());
+        return new Margin(
+                with.build().toArray(), without.build().toArray(), part.share(), part.rho());
     }
 
     private void bring(Margin margin) {
@@ -121,12 +135,18 @@ final class Blend {
         }
     }
 
-    private double sum(BitSet some) {
-        return some.stream().mapToDouble(k -> chances[k]).sum();
+    private double sum(int[] some) {
+        double sum = 0;
+        for (int k : some) {
+            sum += chances[k];
+        }
+        return sum;
     }
 
-    private void scale(BitSet some, double factor) {
-        some.stream().forEach(k -> chances[k] *= factor);
+    private void scale(int[] some, double factor) {
+        for (int k : some) {
+            chances[k] *= factor;
+        }
     }
 
     /**
@@ -144,30 +164,32 @@ final class Blend {
                 sum += item.rho() * share * off * off;
             }
         }
-        for (Margin size : sizes) {
-            sum += spread(size, takes, true);
-        }
-        for (Margin modifier : modifiers) {
-            sum += spread(modifier, takes, false);
+        for (Contrast contrast : contrasts) {
+            double off = average(contrast.with(), takes) - average(contrast.without(), takes);
+            sum += contrast.factor() * off * off;
         }
         return sum;
     }
 
     /** A size against its item; a modifier against going without, which counts as a second one. */
-    private double spread(Margin margin, double[] takes, boolean isSize) {
+    private void weigh(Margin margin, boolean isSize) {
         double with = sum(margin.with());
         double parent = with + sum(margin.without());
-        if (with <= 0 || parent <= 0) {
-            return 0;
+        if (with > 0 && parent > 0) {
+            double share = with / parent;
+            double part = margin.rho() * parent * parent * share * (1 - share);
+            double factor = isSize ? part * (1 - share) : part;
+            contrasts.add(new Contrast(margin.with(), margin.without(), factor));
         }
-        double share = with / parent;
-        double off = average(margin.with(), takes) - average(margin.without(), takes);
-        double part = margin.rho() * parent * parent * share * (1 - share) * off * off;
-        return isSize ? part * (1 - share) : part;
     }
 
-    private double average(BitSet some, double[] takes) {
-        double have = sum(some);
-        return have <= 0 ? 0 : some.stream().mapToDouble(k -> chances[k] * takes[k]).sum() / have;
+    private double average(int[] some, double[] takes) {
+        double have = 0;
+        double taken = 0;
+        for (int k : some) {
+            have += chances[k];
+            taken += chances[k] * takes[k];
+        }
+        return have <= 0 ? 0 : taken / have;
     }
 }

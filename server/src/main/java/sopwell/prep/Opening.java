@@ -79,7 +79,8 @@ final class Opening {
     }
 
     private LocalTime opens(DayOfWeek weekday) {
-        List<PastDay> alike = alike(weekday);
+        List<PastDay> alike =
+                alike(open.stream().filter(day -> day.hours().isKnown()).toList(), weekday);
         if (alike.isEmpty()) {
             return ask.terms().opens();
         }
@@ -89,10 +90,10 @@ final class Opening {
     }
 
     /** The last days of a weekday, or of all when there is none of it. */
-    private List<PastDay> alike(DayOfWeek weekday) {
+    private static List<PastDay> alike(List<PastDay> days, DayOfWeek weekday) {
         List<PastDay> same =
-                open.stream().filter(day -> day.date().getDayOfWeek() == weekday).toList();
-        List<PastDay> some = same.isEmpty() ? open : same;
+                days.stream().filter(day -> day.date().getDayOfWeek() == weekday).toList();
+        List<PastDay> some = same.isEmpty() ? days : same;
         return some.subList(Math.max(0, some.size() - ALIKE_MAX), some.size());
     }
 
@@ -100,7 +101,7 @@ final class Opening {
     double rest() {
         When when = ask.when();
         int minute = when.now().atZone(when.zone()).toLocalTime().toSecondOfDay() / 60;
-        List<PastDay> alike = alike(when.today().getDayOfWeek());
+        List<PastDay> alike = alike(open, when.today().getDayOfWeek());
         double all = 0;
         double later = 0;
         for (PastDay day : alike) {

@@ -41,7 +41,7 @@ public record PrepAsk(
      * What was sold.
      *
      * @param days in any order; of today and later ones nothing is learned
-     * @param tallies the same days as they were counted, for prices; may be fewer
+     * @param tallies the same days as they were counted, for prices; oldest first, may be fewer
      * @param outlooks weather forecasts
      */
     public record Past(List<PastDay> days, List<DayTally> tallies, List<Outlook> outlooks) {

@@ -5,7 +5,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import sopwell.menu.Item;
+import sopwell.menu.Menu;
+import sopwell.menu.Pricing;
+import sopwell.menu.Selection;
 import sopwell.mix.DayTally;
+import sopwell.mix.DayTally.Counts;
 import sopwell.mix.DayTally.HalfHour;
 import sopwell.mix.Ways;
 import sopwell.prep.calendar.OwnerCalendar;
@@ -52,6 +58,47 @@ public final class PrepDays {
                                     List.of()));
         }
         return past;
+    }
+
+    /**
+     * Old records as if they had been counted here, at the menu's prices. What is not on the menu
+     * is left out, and so are modifiers that its item does not have.
+     *
+     * @param days in bins of {@link #BIN_MINUTES}
+     */
+    public static List<DayTally> priced(List<PastDay> days, Menu menu) {
+        List<DayTally> tallies = new ArrayList<>();
+        for (PastDay day : days) {
+            Map<Integer, List<DayTally.Sold>> halves = new TreeMap<>();
+            for (Sold some : day.sold()) {
+                if (isOn(menu, some)) {
+                    halves.computeIfAbsent(some.bin(), bin -> new ArrayList<>())
+                            .add(priced(some, menu));
+                }
+            }
+            List<HalfHour> counted = new ArrayList<>();
+            halves.forEach((bin, some) -> counted.add(new HalfHour(bin, Counts.NONE, some)));
+            tallies.add(new DayTally(day.date(), counted));
+        }
+        return tallies;
+    }
+
+    private static boolean isOn(Menu menu, Sold some) {
+        if (!menu.hasItem(some.item())) {
+            return false;
+        }
+        Item item = menu.item(some.item());
+        return item.sizes().isEmpty()
+                ? some.size().isEmpty()
+                : item.size(some.size()).isPresent();
+    }
+
+    private static DayTally.Sold priced(Sold some, Menu menu) {
+        Selection said = new Selection(some.item(), some.size(), some.modifiers(), List.of());
+        List<String> ways = Ways.of(menu, said);
+        Selection made = new Selection(some.item(), some.size(), options(ways), List.of());
+        long cents = Math.multiplyExact(Pricing.unitCents(menu, made), (long) some.pieces());
+        return new DayTally.Sold(some.item(), some.size(), ways, false, some.pieces(), cents);
     }
 
     private static Sold sold(int index, DayTally.Sold some) {

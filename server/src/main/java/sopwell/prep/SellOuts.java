@@ -49,7 +49,7 @@ public final class SellOuts {
         int minute = minute(atMs);
         Mark before = open.remove(event.out());
         if (before != null) {
-            add(event.out(), before.from(), Math.min(minute, before.until()));
+            add(newest(), event.out(), before.from(), Math.min(minute, before.until()));
         }
         if (event instanceof OutEvent.OutMarked marked && marked.left() == 0) {
             int until = marked.untilMs() == 0 ? History.DAY_MINUTES : minute(marked.untilMs());
@@ -57,21 +57,29 @@ public final class SellOuts {
         }
     }
 
-    /** By business day. */
+    /** By business day; what is out still is taken to be so until its time. */
     public Map<LocalDate, List<OutSpan>> spans() {
-        end();
-        return Map.copyOf(spans);
+        Map<LocalDate, List<OutSpan>> all = new HashMap<>(spans);
+        List<OutSpan> newest = new ArrayList<>(all.getOrDefault(date, List.of()));
+        open.forEach((out, mark) -> add(newest, out, mark.from(), mark.until()));
+        if (!newest.isEmpty()) {
+            all.put(date, List.copyOf(newest));
+        }
+        return all;
     }
 
     private void end() {
-        open.forEach((out, mark) -> add(out, mark.from(), mark.until()));
+        open.forEach((out, mark) -> add(newest(), out, mark.from(), mark.until()));
         open.clear();
     }
 
-    private void add(Out out, int from, int to) {
-        if (to > from) {
-            spans.computeIfAbsent(date, d -> new ArrayList<>())
-                    .add(new OutSpan(name(out), from, to));
+    private List<OutSpan> newest() {
+        return spans.computeIfAbsent(date, d -> new ArrayList<>());
+    }
+
+    private static void add(List<OutSpan> to, Out out, int from, int until) {
+        if (until > from) {
+            to.add(new OutSpan(name(out), from, until));
         }
     }
 

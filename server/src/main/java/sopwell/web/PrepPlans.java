@@ -3,15 +3,12 @@ package sopwell.web;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import sopwell.Limits;
 import sopwell.desk.DayBook;
 import sopwell.desk.DeskBusy;
@@ -20,17 +17,13 @@ import sopwell.desk.Stand;
 import sopwell.log.EventLog;
 import sopwell.menu.Menu;
 import sopwell.mix.DayTally;
-import sopwell.orders.OutEvent;
+import sopwell.orders.Orders;
 import sopwell.orders.StandSettings;
 import sopwell.prep.MadePlan;
 import sopwell.prep.PlanMaker;
 import sopwell.prep.PrepAsk;
-import sopwell.prep.PrepDays;
 import sopwell.prep.PrepTerms;
-import sopwell.prep.SellOuts;
 import sopwell.prep.calendar.OwnerCalendar;
-import sopwell.prep.forecast.PastDay;
-import sopwell.prep.forecast.PastDay.OutSpan;
 import sopwell.stock.larder.StockNow;
 
 /**
@@ -40,9 +33,11 @@ import sopwell.stock.larder.StockNow;
 public final class PrepPlans implements AutoCloseable {
     private static final long HOUR_MS = 3_600_000;
 
-    private final EventLog log;
     private final Follower follower;
-    private final DayBook book;
+
+    /** Of the worker alone. */
+    private final PrepPast past;
+
     private final StandSettings settings;
     private final InstantSource clock;
     private final ThreadPoolExecutor worker =
@@ -70,8 +65,18 @@ public final class PrepPlans implements AutoCloseable {
         }
     }
 
-    /** What is taken along from the stand. */
-    private record Seen(long seq, long atMs, Menu menu, StockNow stock, OwnerCalendar calendar) {}
+    /**
+     * What is taken along from the stand.
+     *
+     * @param newest what its newest day sold, if that is over: no other may have followed it yet
+     */
+    private record Seen(
+            long seq,
+            long atMs,
+            Menu menu,
+            StockNow stock,
+            OwnerCalendar calendar,
+            Optional<DayTally> newest) {}
 
     /** Plans for one stand. */
     public PrepPlans(
@@ -80,9 +85,8 @@ public final class PrepPlans implements AutoCloseable {
             DayBook book,
             StandSettings settings,
             InstantSource clock) {
-        this.log = log;
         this.follower = follower;
-        this.book = book;
+        this.past = new PrepPast(log, book, settings);
         this.settings = settings;
         this.clock = clock;
     }
@@ -95,7 +99,14 @@ public final class PrepPlans implements AutoCloseable {
 
     private Seen seen(Stand stand, long atMs) {
         StockNow stock = StockNow.of(stand.recipes(), stand.larder(), settings.safety(), atMs);
-        return new Seen(stand.seq(), atMs, stand.menu(), stock, stand.calendar());
+        Orders orders = stand.orders();
+        boolean isOver = !orders.isDayOpen() || atMs >= orders.cutAtMs();
+        LocalDate today = LocalDate.ofInstant(Instant.ofEpochMilli(atMs), settings.zone());
+        Optional<DayTally> newest =
+                orders.date()
+                        .filter(date -> isOver && date.isBefore(today))
+                        .map(date -> DayBook.mix(stand));
+        return new Seen(stand.seq(), atMs, stand.menu(), stock, stand.calendar(), newest);
     }
 
     private synchronized CompletableFuture<Made> of(Seen seen) {
@@ -115,36 +126,17 @@ public final class PrepPlans implements AutoCloseable {
     private Made make(Seen seen) {
         Instant now = Instant.ofEpochMilli(seen.atMs());
         LocalDate today = LocalDate.ofInstant(now, settings.zone());
-        List<DayTally> tallies =
-                book.days(today.minusDays(Limits.PREP_HISTORY_DAYS_MAX), today.minusDays(1));
-        List<PastDay> days = PrepDays.of(tallies, outs(), seen.calendar());
+        PrepAsk.Past before = past.before(today, seen.menu(), seen.calendar(), seen.newest());
         PrepAsk ask =
                 new PrepAsk(
                         seen.menu(),
                         seen.stock(),
-                        new PrepAsk.Past(days, tallies, List.of()),
+                        before,
                         PrepAsk.Calendar.of(seen.calendar()),
                         PrepTerms.USUAL,
                         settings.safety().food().cooling().totalMinutes(),
                         new PrepAsk.When(now, settings.zone()));
         return new Made(seen.seq(), PlanMaker.make(ask));
-    }
-
-    /** What was out, from the marks alone: they are few. */
-    private Map<LocalDate, List<OutSpan>> outs() {
-        SellOuts outs = new SellOuts(settings.zone(), settings.cutHour());
-        List<Long> places =
-                Stream.of(OutEvent.OutMarked.class, OutEvent.OutLifted.class)
-                        .flatMap(type -> log.placesOf(type).stream())
-                        .sorted()
-                        .toList();
-        for (long place : places) {
-            log.read(
-                    place,
-                    place,
-                    recorded -> outs.apply((OutEvent) recorded.event(), recorded.atMs()));
-        }
-        return outs.spans();
     }
 
     @Override

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
+import java.time.Instant;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -111,5 +112,15 @@ class PrepPagesTest {
                 "count-1",
                 Map.of("do", "count", "ingredient", "roll", "amount", "500", "unit", "each"));
         assertTrue(page("/prep").contains("Never counted: 38 ingredients"));
+    }
+
+    @Test
+    void yesterdayIsLearnedBeforeTheStandOpens() throws Exception {
+        adopt();
+        stand.place("2 beef dipped hot, fries", "");
+        assertTrue(page("/prep").contains("a guess of 200 pieces a day"), "the day is not over");
+        stand.at(Instant.parse("2026-11-28T12:00:00Z"));
+        String morning = page("/prep");
+        assertTrue(morning.contains("Fri, Nov 27 to Fri, Nov 27"), morning);
     }
 }

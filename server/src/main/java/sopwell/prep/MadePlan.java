@@ -23,6 +23,7 @@ import sopwell.stock.recipes.RecipeBook;
  * @param stock what was reckoned to be there or in process
  * @param stakes what a shortage and waste cost, by ingredient
  * @param uncounted ingredients that are used and were never counted: reckoned to last for today
+ * @param terms what was assumed of costs and hours; its hands are those that the book has, if any
  */
 public record MadePlan(
         Instant asOf,
@@ -34,6 +35,7 @@ public record MadePlan(
         List<PlanAsk.StockLot> stock,
         Map<String, Stakes> stakes,
         Set<String> uncounted,
+        PrepTerms terms,
         Basis basis,
         PrepPlan plan) {
     public MadePlan {

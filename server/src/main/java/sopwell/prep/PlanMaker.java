@@ -116,6 +116,7 @@ public final class PlanMaker {
                 planAsk.stock(),
                 stakes,
                 used,
+                ask.terms().withHands(planAsk.terms().hands()),
                 basis,
                 plan);
     }

@@ -33,4 +33,16 @@ public record PrepTerms(
                 "costs are 0 or more");
         Check.that(guessPieces >= 0 && hands >= 1, "a guess is 0 or more; somebody prepares");
     }
+
+    /** The same with so many pairs of hands. */
+    PrepTerms withHands(int others) {
+        return new PrepTerms(
+                goodwillCents,
+                withoutPercent,
+                nightPerMille,
+                guessPieces,
+                opens,
+                deliveredBy,
+                others);
+    }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import sopwell.menu.Caution;
 import sopwell.prep.MadePlan;
+import sopwell.prep.PrepTerms;
 import sopwell.prep.plan.PrepPlan.Order;
 import sopwell.prep.plan.PrepPlan.StepTime;
 import sopwell.prep.plan.PrepPlan.Task;
@@ -44,6 +45,21 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
                         basis.first().map(t()::day).orElse(""),
                         basis.last().map(t()::day).orElse(""),
                         basis.guessPieces());
+    }
+
+    /** What is assumed of costs and hours, in a sentence; empty when nothing can be planned. */
+    public String assumed() {
+        PrepTerms terms = plan.terms();
+        return plan.days().isEmpty()
+                ? ""
+                : t().of(
+                                "prep.assumed",
+                                t().money(terms.goodwillCents()),
+                                t().percent(terms.withoutPercent(), 100),
+                                terms.nightPerMille(),
+                                terms.deliveredBy(),
+                                terms.hands(),
+                                terms.opens());
     }
 
     /** What was never counted, in a sentence; empty when everything was. */

@@ -46,6 +46,7 @@ class PrepPagesTest {
     void withoutRecipesItSaysWhatIsMissing() {
         String page = page("/prep");
         assertTrue(page.contains("There is no book of recipes yet"), page);
+        assertFalse(page.contains("Assumed"), "nothing was planned: " + page);
         assertTrue(page("/prep?lang=es").contains("Todavía no hay recetario"));
     }
 
@@ -55,6 +56,8 @@ class PrepPagesTest {
         String page = page("/prep");
         assertTrue(page.contains("a guess of 200 pieces a day"), page);
         assertTrue(page.contains("Never counted: 39 ingredients"), page);
+        assertTrue(page.contains("costs $0.50 beside the margin"), page);
+        assertTrue(page.contains("suppliers have come by 09:00"), page);
         assertTrue(page.contains("Today, Fri, Nov 27"), page);
         assertTrue(page.contains("in nine of ten cases"), page);
         assertTrue(page.contains("what your local health department"), page);

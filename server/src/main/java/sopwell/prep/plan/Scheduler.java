@@ -63,11 +63,36 @@ final class Scheduler {
         }
         best.forEach(one -> Placing.book(calendar, one.load(), one.starts()));
         List<Placed> placed = new ArrayList<>(best);
-        List<Missed> missed = new ArrayList<>();
         List<Load> left = new ArrayList<>(order);
         best.forEach(one -> left.remove(one.load()));
-        left.forEach(load -> reduce(load, placed, missed));
-        return new Result(placed, missed);
+        List<Rest> rests = left.stream().map(load -> reduce(load, placed)).toList();
+        return new Result(placed, missed(rests));
+    }
+
+    /** What is left of a load, and what stood in the way. */
+    private record Rest(Load load, Hindrance hindrance) {}
+
+    /** When what is left could be ready: one after another, since they share the resources. */
+    private List<Missed> missed(List<Rest> rests) {
+        List<Missed> missed = new ArrayList<>();
+        List<Placed> late = new ArrayList<>();
+        for (Rest rest : rests) {
+            Optional<Placed> soonest =
+                    Placing.soonest(calendar, rest.load(), now)
+                            .map(starts -> new Placed(rest.load(), starts));
+            soonest.ifPresent(
+                    one -> {
+                        Placing.book(calendar, one.load(), one.starts());
+                        late.add(one);
+                    });
+            OptionalLong ready =
+                    soonest.isPresent()
+                            ? OptionalLong.of(soonest.get().ready())
+                            : OptionalLong.empty();
+            missed.add(new Missed(rest.load(), rest.hindrance(), ready));
+        }
+        late.forEach(one -> Placing.free(calendar, one.load(), one.starts()));
+        return missed;
     }
 
     private long aloneLatest(Load load) {
@@ -138,8 +163,8 @@ final class Scheduler {
         }
     }
 
-    /** The most lots of a load that can be ready in time; the others are missed. */
-    private void reduce(Load load, List<Placed> placed, List<Missed> missed) {
+    /** Places the most lots of a load that can be ready in time, and gives the others. */
+    private Rest reduce(Load load, List<Placed> placed) {
         Hindrance hindrance = hindrance(load);
         int lots = load.lots() - 1;
         while (lots > 0) {
@@ -152,13 +177,7 @@ final class Scheduler {
             }
             lots--;
         }
-        Load rest = load.withLots(load.lots() - lots);
-        Optional<List<Long>> soonest = Placing.soonest(calendar, rest, now);
-        OptionalLong ready =
-                soonest.isPresent()
-                        ? OptionalLong.of(new Placed(rest, soonest.get()).ready())
-                        : OptionalLong.empty();
-        missed.add(new Missed(rest, hindrance, ready));
+        return new Rest(load.withLots(load.lots() - lots), hindrance);
     }
 
     private Hindrance hindrance(Load load) {

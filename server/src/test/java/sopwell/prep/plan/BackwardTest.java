@@ -219,6 +219,19 @@ class BackwardTest {
         assertEquals(Optional.of(soonest), missed.readyAt());
     }
 
+    /** The oven takes one, for three hours, and is turned round in fifteen minutes. */
+    @Test
+    void ofTwoThatAreTooLateTheSecondWaitsForTheFirst() {
+        PrepPlan plan = Planner.plan(roast("2026-03-07T12:00", "2026-03-08T10:15", CHICAGO, 2));
+        Instant first = at("2026-03-07T12:00", CHICAGO).plus(Duration.ofMinutes(27 * 60 + 45));
+        assertEquals(
+                List.of(Optional.of(first), Optional.of(first.plus(Duration.ofMinutes(195)))),
+                plan.warnings().stream()
+                        .filter(w -> w.kind() == Kind.NOT_IN_TIME)
+                        .map(PrepPlan.Warning::readyAt)
+                        .toList());
+    }
+
     private static PrepPlan.Warning missed(PrepPlan plan) {
         return plan.warnings().stream()
                 .filter(w -> w.kind() == Kind.NOT_IN_TIME)

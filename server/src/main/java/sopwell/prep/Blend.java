@@ -1,6 +1,5 @@
 package sopwell.prep;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -26,7 +25,6 @@ final class Blend {
     private final DayForecast forecast;
     private final List<Margin> sizes;
     private final List<Margin> modifiers;
-    private final List<Contrast> contrasts = new ArrayList<>();
     private final double pieces;
 
     /**
@@ -56,12 +54,8 @@ final class Blend {
         this.sizes = forecast.sizes().stream().map(size -> margin(size, true)).toList();
         this.modifiers = forecast.modifiers().stream().map(part -> margin(part, false)).toList();
         rake();
-        for (Margin size : sizes) {
-            weigh(size, true);
-        }
-        for (Margin modifier : modifiers) {
-            weigh(modifier, false);
-        }
+        sizes.forEach(size -> weigh(size, true));
+        modifiers.forEach(modifier -> weigh(modifier, false));
     }
 
     private static boolean isOf(Kind kind, DayForecast.Item item) {
@@ -96,15 +90,21 @@ final class Blend {
                 });
     }
 
-    /**
-     * Ways that have something and ways that don't, of the same items.
-     *
-     * @param share the first ones' forecast share
-     */
-    private record Margin(int[] with, int[] without, double share, double rho) {}
+    /** Ways that have something and ways that don't, of the same items. */
+    private static final class Margin {
+        private final int[] with;
+        private final int[] without;
+        private final Part part;
 
-    /** How much the ways with something differ from those without, once all shares agree. */
-    private record Contrast(int[] with, int[] without, double factor) {}
+        /** How much a difference between the two counts, once all shares agree. */
+        private double factor;
+
+        Margin(IntStream with, IntStream without, Part part) {
+            this.with = with.toArray();
+            this.without = without.toArray();
+            this.part = part;
+        }
+    }
 
     private Margin margin(Part part, boolean isSize) {
         Set<String> of = new HashSet<>(part.of());
@@ -120,18 +120,17 @@ final class Blend {
                 (has ? with : without).add(k);
             }
         }
-        return new Margin(
-                with.build().toArray(), without.build().toArray(), part.share(), part.rho());
+        return new Margin(with.build(), without.build(), part);
     }
 
     private void bring(Margin margin) {
-        double with = sum(margin.with());
-        double without = sum(margin.without());
+        double with = sum(margin.with);
+        double without = sum(margin.without);
         if (with > 0 && without > 0) {
             double both = with + without;
-            double share = Math.max(0, Math.min(1, margin.share()));
-            scale(margin.with(), share * both / with);
-            scale(margin.without(), (1 - share) * both / without);
+            double share = Math.max(0, Math.min(1, margin.part.share()));
+            scale(margin.with, share * both / with);
+            scale(margin.without, (1 - share) * both / without);
         }
     }
 
@@ -164,22 +163,28 @@ final class Blend {
                 sum += item.rho() * share * off * off;
             }
         }
-        for (Contrast contrast : contrasts) {
-            double off = average(contrast.with(), takes) - average(contrast.without(), takes);
-            sum += contrast.factor() * off * off;
+        for (Margin size : sizes) {
+            sum += spread(size, takes);
+        }
+        for (Margin modifier : modifiers) {
+            sum += spread(modifier, takes);
         }
         return sum;
     }
 
+    private double spread(Margin margin, double[] takes) {
+        double off = average(margin.with, takes) - average(margin.without, takes);
+        return margin.factor * off * off;
+    }
+
     /** A size against its item; a modifier against going without, which counts as a second one. */
     private void weigh(Margin margin, boolean isSize) {
-        double with = sum(margin.with());
-        double parent = with + sum(margin.without());
-        if (with > 0 && parent > 0) {
+        double with = sum(margin.with);
+        double parent = with + sum(margin.without);
+        if (with > 0) {
             double share = with / parent;
-            double part = margin.rho() * parent * parent * share * (1 - share);
-            double factor = isSize ? part * (1 - share) : part;
-            contrasts.add(new Contrast(margin.with(), margin.without(), factor));
+            double part = margin.part.rho() * parent * parent * share * (1 - share);
+            margin.factor = isSize ? part * (1 - share) : part;
         }
     }
 

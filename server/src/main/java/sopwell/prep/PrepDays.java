@@ -88,9 +88,7 @@ public final class PrepDays {
             return false;
         }
         Item item = menu.item(some.item());
-        return item.sizes().isEmpty()
-                ? some.size().isEmpty()
-                : item.size(some.size()).isPresent();
+        return item.sizes().isEmpty() ? some.size().isEmpty() : item.size(some.size()).isPresent();
     }
 
     private static DayTally.Sold priced(Sold some, Menu menu) {

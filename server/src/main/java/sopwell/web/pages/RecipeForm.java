@@ -3,8 +3,10 @@ package sopwell.web.pages;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import sopwell.menu.Menu;
 import sopwell.stock.recipes.AmountText;
 import sopwell.stock.recipes.Ingredient;
@@ -71,32 +73,18 @@ public final class RecipeForm {
     }
 
     private static void step(List<Field> fields, PrepStep step, T t) {
-        String start = "step." + step.id() + ".";
         String name = t.local(step.name());
-        fields.add(
-                number(
-                        start + "minutes",
-                        "steps",
-                        t.of("recipes.field.minutes", name),
-                        step.minutes()));
-        fields.add(
-                number(
-                        start + "hands",
-                        "steps",
-                        t.of("recipes.field.hands", name),
-                        step.handsMinutes()));
-        fields.add(
-                number(
-                        start + "least",
-                        "steps",
-                        t.of("recipes.field.least", name),
-                        step.minWaitMinutes()));
-        fields.add(
-                number(
-                        start + "most",
-                        "steps",
-                        t.of("recipes.field.most", name),
-                        step.maxWaitMinutes()));
+        Map<String, Integer> figures = new LinkedHashMap<>();
+        figures.put("minutes", step.minutes());
+        figures.put("hands", step.handsMinutes());
+        figures.put("least", step.minWaitMinutes());
+        figures.put("most", step.maxWaitMinutes());
+        figures.forEach(
+                (figure, minutes) -> {
+                    String field = "step." + step.id() + "." + figure;
+                    String label = t.of("recipes.field." + figure, name);
+                    fields.add(number(field, "steps", label, minutes));
+                });
     }
 
     private static void supply(List<Field> fields, Ingredient one, Supply supply, T t) {

@@ -37,19 +37,7 @@ final class BatchApi {
     }
 
     CompletableFuture<Reply> list(HttpServerExchange exchange, T text) {
-        long nowMs = context.clock().millis();
-        return context.follower()
-                .ask(
-                        stand -> {
-                            StockNow now =
-                                    StockNow.of(
-                                            stand.recipes(),
-                                            stand.larder(),
-                                            context.settings().safety(),
-                                            nowMs);
-                            long seq = stand.seq();
-                            return Reply.json(200, json -> batches(json, now, seq, nowMs));
-                        });
+        return LarderApi.now(context, BatchApi::batches);
     }
 
     CompletableFuture<Reply> start(Ask ask) throws BadJson {
@@ -147,10 +135,7 @@ final class BatchApi {
         }
     }
 
-    private static void batches(JsonGenerator json, StockNow now, long seq, long nowMs)
-            throws IOException {
-        json.writeStartObject();
-        json.writeNumberField("seq", seq);
+    private static void batches(JsonGenerator json, StockNow now, long nowMs) throws IOException {
         json.writeArrayFieldStart("batches");
         for (BatchRow row : now.batches()) {
             batch(json, row, nowMs);
@@ -185,7 +170,6 @@ final class BatchApi {
         if (now.slicer().isPresent()) {
             clock(json, "slicer", now.slicer().get(), nowMs);
         }
-        json.writeEndObject();
     }
 
     private static void batch(JsonGenerator json, BatchRow row, long nowMs) throws IOException {

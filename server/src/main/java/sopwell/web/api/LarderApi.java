@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import sopwell.desk.StandCommand.ForLarder;
 import sopwell.log.Recorded;
+import sopwell.orders.Safety;
 import sopwell.stock.larder.Asked;
 import sopwell.stock.larder.Compared;
 import sopwell.stock.larder.Held;
@@ -29,20 +30,34 @@ final class LarderApi {
         this.context = context;
     }
 
-    CompletableFuture<Reply> list(HttpServerExchange exchange, T text) {
+    /** Writes the fields of what is kept and made. */
+    interface Fill {
+        void write(JsonGenerator json, StockNow now, long nowMs) throws IOException;
+    }
+
+    /** What is kept and made now, with the number of the last event that is in it. */
+    static CompletableFuture<Reply> now(ApiContext context, Fill fill) {
         long nowMs = context.clock().millis();
+        Safety safety = context.settings().safety();
         return context.follower()
                 .ask(
                         stand -> {
                             StockNow now =
-                                    StockNow.of(
-                                            stand.recipes(),
-                                            stand.larder(),
-                                            context.settings().safety(),
-                                            nowMs);
+                                    StockNow.of(stand.recipes(), stand.larder(), safety, nowMs);
                             long seq = stand.seq();
-                            return Reply.json(200, json -> stock(json, now, seq));
+                            return Reply.json(
+                                    200,
+                                    json -> {
+                                        json.writeStartObject();
+                                        json.writeNumberField("seq", seq);
+                                        fill.write(json, now, nowMs);
+                                        json.writeEndObject();
+                                    });
                         });
+    }
+
+    CompletableFuture<Reply> list(HttpServerExchange exchange, T text) {
+        return now(context, (json, now, nowMs) -> stock(json, now));
     }
 
     CompletableFuture<Reply> count(Ask ask) throws BadJson {
@@ -113,9 +128,7 @@ final class LarderApi {
         json.writeStringField("unit", measure.unit());
     }
 
-    private static void stock(JsonGenerator json, StockNow now, long seq) throws IOException {
-        json.writeStartObject();
-        json.writeNumberField("seq", seq);
+    private static void stock(JsonGenerator json, StockNow now) throws IOException {
         json.writeArrayFieldStart("ingredients");
         for (LarderLeft left : now.left()) {
             json.writeStartObject();
@@ -148,7 +161,6 @@ final class LarderApi {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeEndObject();
     }
 
     private static void held(JsonGenerator json, Held held) throws IOException {

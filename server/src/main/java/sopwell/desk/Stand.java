@@ -38,7 +38,7 @@ import sopwell.stock.Pans;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.Larder;
 import sopwell.stock.larder.LarderEvent;
-import sopwell.stock.larder.Takings;
+import sopwell.stock.larder.PieceTakes;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.Till;
@@ -61,7 +61,7 @@ public final class Stand {
     private Menu menu;
     private RecipeBook recipes = RecipeBook.empty();
     private OwnerCalendar calendar = OwnerCalendar.EMPTY;
-    private Takings takings = new Takings(recipes);
+    private PieceTakes takings = new PieceTakes(recipes);
     private final Outs outs = new Outs();
     private final OutSpans outSpans = new OutSpans();
     private Selling selling;
@@ -116,7 +116,7 @@ public final class Stand {
             till.apply(tillEvent, recorded.atMs());
         } else if (event instanceof RecipeEvent.RecipesAdopted adopted) {
             recipes = adopted.book();
-            takings = new Takings(recipes);
+            takings = new PieceTakes(recipes);
         } else if (event instanceof CalendarEvent.CalendarSet set) {
             calendar = set.calendar();
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {

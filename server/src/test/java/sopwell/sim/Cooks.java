@@ -3,11 +3,11 @@ package sopwell.sim;
 import java.util.List;
 import java.util.Optional;
 import sopwell.desk.StandCommand;
-import sopwell.stock.larder.Asked;
 import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.BatchWatch;
 import sopwell.stock.larder.Label;
 import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.larder.TypedAmount;
 import sopwell.stock.recipes.PrepStep;
 
 /**
@@ -104,8 +104,8 @@ final class Cooks {
         return world.some(world.shown().larder().batches());
     }
 
-    private Asked asked() {
-        return new Asked(world.any(KEPT), world.any(AMOUNTS), world.any(UNITS));
+    private TypedAmount asked() {
+        return new TypedAmount(world.any(KEPT), world.any(AMOUNTS), world.any(UNITS));
     }
 
     private static StandCommand larder(LarderCommand command) {

@@ -12,7 +12,7 @@ import java.util.SortedMap;
 import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.orders.Selling;
-import sopwell.stock.larder.Takings;
+import sopwell.stock.larder.PieceTakes;
 import sopwell.stock.recipes.RecipeBook;
 
 /**
@@ -58,7 +58,7 @@ final class DeepState {
             line(path, "size " + i, out);
         } else if (isPlain(value)) {
             line(path, String.valueOf(value), out);
-        } else if (!(value instanceof Selling || value instanceof Takings)) {
+        } else if (!(value instanceof Selling || value instanceof PieceTakes)) {
             fields(value, path, out);
         }
     }

@@ -151,7 +151,7 @@ final class BatchRules {
         if (batch.isEmpty()) {
             return notOn(larder, gave.batch());
         }
-        Asked asked = new Asked(batch.get().makes(), gave.amount(), gave.unit());
+        TypedAmount asked = new TypedAmount(batch.get().makes(), gave.amount(), gave.unit());
         Optional<Refusal> wrong = Measures.wrongOrNothing(book, asked);
         if (wrong.isPresent()) {
             return LarderRules.refused(wrong.get());
@@ -179,7 +179,8 @@ final class BatchRules {
             return Decision.refused(Reason.UNKNOWN_BATCH, discard.batch());
         }
         if (label.isPresent() && !discard.amount().isEmpty()) {
-            Asked asked = new Asked(label.get().makes(), discard.amount(), discard.unit());
+            TypedAmount asked =
+                    new TypedAmount(label.get().makes(), discard.amount(), discard.unit());
             wrong = wrong.or(() -> Measures.wrong(book, asked));
             thousandths = wrong.isEmpty() ? Measures.of(book, asked).thousandths() : 0;
         }

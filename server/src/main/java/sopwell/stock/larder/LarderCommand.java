@@ -20,7 +20,7 @@ public sealed interface LarderCommand {
     Kind kind();
 
     /** So much is there. */
-    record Count(Asked asked) implements LarderCommand {
+    record Count(TypedAmount asked) implements LarderCommand {
         @Override
         public Kind kind() {
             return Kind.COUNT;
@@ -28,7 +28,7 @@ public sealed interface LarderCommand {
     }
 
     /** So much was thrown away. */
-    record Waste(Asked asked, String reason) implements LarderCommand {
+    record Waste(TypedAmount asked, String reason) implements LarderCommand {
         @Override
         public Kind kind() {
             return Kind.WASTE;
@@ -36,7 +36,7 @@ public sealed interface LarderCommand {
     }
 
     /** So much came in. */
-    record Deliver(Asked asked, String note) implements LarderCommand {
+    record Deliver(TypedAmount asked, String note) implements LarderCommand {
         @Override
         public Kind kind() {
             return Kind.DELIVER;

@@ -26,7 +26,7 @@ public final class Measures {
     private Measures() {}
 
     /** Why an amount can't be read, if it can't; nothing may be one. */
-    static Optional<Refusal> wrong(RecipeBook book, Asked asked) {
+    static Optional<Refusal> wrong(RecipeBook book, TypedAmount asked) {
         if (!book.hasIngredient(asked.ingredient())) {
             return Optional.of(Refusal.of(Reason.UNKNOWN_INGREDIENT, asked.ingredient()));
         }
@@ -43,7 +43,7 @@ public final class Measures {
     }
 
     /** Why an amount that must be something can't be read, if it can't. */
-    static Optional<Refusal> wrongOrNothing(RecipeBook book, Asked asked) {
+    static Optional<Refusal> wrongOrNothing(RecipeBook book, TypedAmount asked) {
         Optional<Refusal> wrong = wrong(book, asked);
         if (wrong.isEmpty() && new BigDecimal(asked.amount()).signum() == 0) {
             return Optional.of(
@@ -54,7 +54,7 @@ public final class Measures {
     }
 
     /** The amount that was typed; it must have been found right. */
-    static Measure of(RecipeBook book, Asked asked) {
+    static Measure of(RecipeBook book, TypedAmount asked) {
         Optional<BigDecimal> one = inBase(book.ingredient(asked.ingredient()), asked.unit());
         Check.that(one.isPresent(), "only amounts that were looked at are taken in");
         return new Measure(

@@ -5,8 +5,8 @@ import java.util.Optional;
 import sopwell.orders.FoodLimits;
 import sopwell.orders.FoodLimits.OvenKind;
 import sopwell.orders.RoastTable;
-import sopwell.stock.safety.Standing.State;
 import sopwell.stock.safety.Standing.Advice;
+import sopwell.stock.safety.Standing.State;
 
 /**
  * The inside of a roast against the table of temperatures and times. Stateless.

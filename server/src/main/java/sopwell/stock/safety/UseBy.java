@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Optional;
 import sopwell.orders.FoodLimits.Dating;
-import sopwell.stock.safety.Standing.State;
 import sopwell.stock.safety.Standing.Advice;
+import sopwell.stock.safety.Standing.State;
 
 /**
  * The date on a label: the last day on which cold ready-to-eat food may be used. Stateless.

@@ -8,7 +8,6 @@ import java.util.concurrent.CompletableFuture;
 import sopwell.desk.StandCommand.ForLarder;
 import sopwell.log.Recorded;
 import sopwell.orders.Safety;
-import sopwell.stock.larder.Asked;
 import sopwell.stock.larder.Compared;
 import sopwell.stock.larder.Held;
 import sopwell.stock.larder.LarderCommand;
@@ -17,6 +16,7 @@ import sopwell.stock.larder.LarderLeft;
 import sopwell.stock.larder.Measure;
 import sopwell.stock.larder.Measures;
 import sopwell.stock.larder.StockNow;
+import sopwell.stock.larder.TypedAmount;
 import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Reply;
@@ -62,14 +62,14 @@ final class LarderApi {
 
     CompletableFuture<Reply> count(Ask ask) throws BadJson {
         Fields fields = ask.fields();
-        Asked asked = asked(fields);
+        TypedAmount asked = asked(fields);
         fields.nothingElse();
         return submit(ask, new LarderCommand.Count(asked));
     }
 
     CompletableFuture<Reply> waste(Ask ask) throws BadJson {
         Fields fields = ask.fields();
-        Asked asked = asked(fields);
+        TypedAmount asked = asked(fields);
         String reason = fields.text("reason", "");
         fields.nothingElse();
         return submit(ask, new LarderCommand.Waste(asked, reason));
@@ -77,7 +77,7 @@ final class LarderApi {
 
     CompletableFuture<Reply> deliver(Ask ask) throws BadJson {
         Fields fields = ask.fields();
-        Asked asked = asked(fields);
+        TypedAmount asked = asked(fields);
         String note = fields.text("note", "");
         fields.nothingElse();
         return submit(ask, new LarderCommand.Deliver(asked, note));
@@ -88,8 +88,9 @@ final class LarderApi {
         return submit(ask, new LarderCommand.CleanSlicer());
     }
 
-    private static Asked asked(Fields fields) throws BadJson {
-        return new Asked(fields.text("ingredient"), fields.text("amount"), fields.text("unit"));
+    private static TypedAmount asked(Fields fields) throws BadJson {
+        return new TypedAmount(
+                fields.text("ingredient"), fields.text("amount"), fields.text("unit"));
     }
 
     private CompletableFuture<Reply> submit(Ask ask, LarderCommand command) {

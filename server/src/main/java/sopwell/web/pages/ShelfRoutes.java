@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import sopwell.desk.StandCommand.ForLarder;
-import sopwell.stock.larder.Asked;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.stock.larder.LarderLeft;
 import sopwell.stock.larder.StockNow;
+import sopwell.stock.larder.TypedAmount;
 import sopwell.web.Reply;
 
 /** What is kept: walked past and counted, brought in, thrown away. Thread-safe. */
@@ -72,7 +72,8 @@ final class ShelfRoutes {
     }
 
     private static LarderCommand command(Ask ask) {
-        Asked asked = new Asked(ask.field("ingredient"), ask.field("amount"), ask.field("unit"));
+        TypedAmount asked =
+                new TypedAmount(ask.field("ingredient"), ask.field("amount"), ask.field("unit"));
         return switch (ask.field("do")) {
             case "deliver" -> new LarderCommand.Deliver(asked, ask.field("note"));
             case "waste" -> new LarderCommand.Waste(asked, ask.reason());

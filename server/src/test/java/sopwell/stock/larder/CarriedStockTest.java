@@ -56,7 +56,7 @@ class CarriedStockTest {
     void aDayThatOpensWithNothingKeptCarriesNothing() {
         script.place("beef");
         assertEquals(0, carried());
-        script.must(new Count(new Asked("rolls", "9", "each")));
+        script.must(new Count(new TypedAmount("rolls", "9", "each")));
         script.at("2026-01-15T10:00").place("beef");
         assertEquals(1, carried());
         assertEquals(
@@ -71,7 +71,7 @@ class CarriedStockTest {
         script.must(new TakeTemperature(id, "120.5", false, "Ana"));
         Batch evening = script.stand().larder().batch(id).orElseThrow();
         script.at("2026-01-15T06:00");
-        script.must(new Count(new Asked("rolls", "9", "each")));
+        script.must(new Count(new TypedAmount("rolls", "9", "each")));
         Stand newest = folded(script, newestDay(script.log()));
         assertEquals(evening, newest.larder().batch(id).orElseThrow());
     }
@@ -85,7 +85,7 @@ class CarriedStockTest {
     private static void something(Script script, Random random) {
         String kept = KEPT.get(random.nextInt(KEPT.size()));
         String unit = kept.equals("rolls") ? "each" : "lb";
-        Asked asked = new Asked(kept, random.nextInt(50) + ".5", unit);
+        TypedAmount asked = new TypedAmount(kept, random.nextInt(50) + ".5", unit);
         List<Batch> batches = script.stand().larder().batches();
         switch (random.nextInt(8)) {
             case 0 -> script.must(new Count(asked));

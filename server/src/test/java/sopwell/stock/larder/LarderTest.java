@@ -33,8 +33,8 @@ import sopwell.stock.safety.Standing;
 class LarderTest {
     private final Script script = new Script().recipes(Books.small());
 
-    private static Asked asked(String ingredient, String amount, String unit) {
-        return new Asked(ingredient, amount, unit);
+    private static TypedAmount asked(String ingredient, String amount, String unit) {
+        return new TypedAmount(ingredient, amount, unit);
     }
 
     private long expected(String ingredient) {
@@ -99,11 +99,11 @@ class LarderTest {
     @Test
     void nothingIsACountButNoWasteOrDelivery() {
         script.must(new Count(asked("rolls", "0", "each")));
-        Asked nothing = asked("rolls", "0", "each");
+        TypedAmount nothing = asked("rolls", "0", "each");
         assertEquals(
                 Reason.STOCK_AMOUNT, Script.reason(script.decide(new Waste(nothing, "mould"))));
         assertEquals(Reason.STOCK_AMOUNT, Script.reason(script.decide(new Deliver(nothing, ""))));
-        Asked one = asked("rolls", "1", "each");
+        TypedAmount one = asked("rolls", "1", "each");
         assertEquals(Reason.REASON_MISSING, Script.reason(script.decide(new Waste(one, " "))));
         assertEquals(
                 Reason.CARD_NUMBER,

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sopwell.orders.FoodLimits;
 import sopwell.orders.Safety;
-import sopwell.stock.safety.Standing.State;
 import sopwell.stock.safety.Standing.Advice;
+import sopwell.stock.safety.Standing.State;
 
 /** Cooling, reheating, holding and time as a control against what is published. */
 class ClocksTest {

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sopwell.orders.FoodLimits;
 import sopwell.orders.FoodLimits.OvenKind;
 import sopwell.orders.RoastTable;
-import sopwell.stock.safety.Standing.State;
 import sopwell.stock.safety.Standing.Advice;
+import sopwell.stock.safety.Standing.State;
 
 /** Roasts against what is published. */
 class RoastClockTest {

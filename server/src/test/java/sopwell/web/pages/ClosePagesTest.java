@@ -14,9 +14,9 @@ import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.desk.StandCommand.ForTill;
 import sopwell.orders.OrderCommand;
-import sopwell.stock.larder.Asked;
 import sopwell.stock.larder.Books;
 import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.larder.TypedAmount;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.till.TillCommand;
 
@@ -84,9 +84,9 @@ class ClosePagesTest {
         assertFalse(stand.get("/close").body().contains("/prep/counts"), "there are no recipes");
         stand.ask(new StandCommand.AdoptRecipes(Books.small(), RecipeBook.empty().revision()));
         assertTrue(stand.get("/close").body().contains("was ever counted."));
-        larder(new LarderCommand.Count(new Asked("rolls", "40", "each")));
-        larder(new LarderCommand.Count(new Asked("raw-beef", "20", "kg")));
-        larder(new LarderCommand.Waste(new Asked("rolls", "4", "each"), "stale"));
+        larder(new LarderCommand.Count(new TypedAmount("rolls", "40", "each")));
+        larder(new LarderCommand.Count(new TypedAmount("raw-beef", "20", "kg")));
+        larder(new LarderCommand.Waste(new TypedAmount("rolls", "4", "each"), "stale"));
         larder(new LarderCommand.StartBatch("sliced-beef", 1, ""));
         String page = stand.get("/close").body();
         assertTrue(page.contains("Counted today: 2 of 2"), page);

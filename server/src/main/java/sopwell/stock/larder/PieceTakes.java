@@ -11,11 +11,11 @@ import sopwell.stock.recipes.Usage;
  * What one piece takes by a book of recipes, in thousandths of base units. Remembers what it worked
  * out, to save work. Not thread-safe: its owner is one thread.
  */
-public final class Takings {
+public final class PieceTakes {
     private final RecipeBook book;
     private final Map<Selection, Map<String, Long>> known = new HashMap<>();
 
-    public Takings(RecipeBook book) {
+    public PieceTakes(RecipeBook book) {
         this.book = book;
     }
 

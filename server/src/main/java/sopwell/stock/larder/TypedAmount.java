@@ -6,4 +6,4 @@ package sopwell.stock.larder;
  * @param amount a number with a point, such as 2.5
  * @param unit a unit's id ({@code lb}, {@code fl-oz}) or one of the ingredient's containers
  */
-public record Asked(String ingredient, String amount, String unit) {}
+public record TypedAmount(String ingredient, String amount, String unit) {}

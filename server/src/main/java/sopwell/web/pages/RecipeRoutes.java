@@ -105,14 +105,34 @@ final class RecipeRoutes {
         return switch (answer.outcome()) {
             case DONE, REPEATED ->
                     page(ask, 200, book(), new Shown(Map.of(), Map.of(), said(before, id, t)));
-            case REFUSED ->
-                    page(
-                            ask,
-                            412,
-                            book(),
-                            new Shown(typed, Map.of(), List.of(t.get("recipes.meanwhile"))));
+            case REFUSED -> meanwhile(ask, typed);
             case KEY_REUSED -> handling.sentence(422, t.get("send.key"), ask);
         };
+    }
+
+    /** Somebody else was first: tells what saving again would change, theirs too. */
+    private Reply meanwhile(Ask ask, Map<String, String> typed) throws PageHandling.Interrupted {
+        T t = ask.screen().t();
+        String id = ask.in("ingredient");
+        RecipeBook now = book();
+        if (!now.hasIngredient(id)) {
+            return unknown(ask);
+        }
+        List<RecipeForm.Field> fields = RecipeForm.of(now, menu(), id, t);
+        Map<String, String> values = new LinkedHashMap<>();
+        fields.forEach(field -> values.put(field.name(), field.value()));
+        List<String> said = new ArrayList<>();
+        said.add(t.get("recipes.meanwhile"));
+        for (List<RecipeForm.Field> group : RecipePage.grouped(fields, typed).values()) {
+            for (RecipeForm.Field field : group) {
+                String value = values.get(field.name());
+                if (!value.equals(field.value())) {
+                    String is = word(field.value(), t);
+                    said.add(t.of("recipes.change", field.label(), word(value, t), is));
+                }
+            }
+        }
+        return page(ask, 412, now, new Shown(typed, Map.of(), said));
     }
 
     /** What is otherwise now than it was. */

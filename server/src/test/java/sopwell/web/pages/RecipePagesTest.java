@@ -134,6 +134,20 @@ class RecipePagesTest {
         assertEquals(200, stand.post(BEEF, form(late.body(), "per-run", "4")).statusCode());
     }
 
+    /** A browser sends every field, also those that somebody else has changed since. */
+    @Test
+    void whatSavingAgainWouldUndoIsTold() {
+        String mine = stand.get(BEEF).body();
+        String theirs = stand.get(BEEF).body();
+        assertEquals(200, stand.post(BEEF, form(theirs, "life", "4")).statusCode());
+        Map<String, String> all = form(mine, "per-run", "4");
+        all.put("life", "5");
+        String late = stand.post(BEEF, all).body();
+        assertTrue(late.contains("<p>Days: 4 → 5</p>"), late);
+        assertTrue(late.contains("<p>Lots at once, at most: 6 → 4</p>"), late);
+        assertFalse(late.contains("<p>Lots to a pan: "), late);
+    }
+
     @Test
     void thereIsAPageForWhatIsInTheBookAndNoOther() {
         assertEquals(404, stand.get("/recipes/unicorn").statusCode());

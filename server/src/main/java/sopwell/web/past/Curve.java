@@ -6,12 +6,18 @@ import java.util.List;
 import java.util.Optional;
 import sopwell.desk.Stand;
 import sopwell.kitchen.OrderStage;
+import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
 import sopwell.menu.Station;
 import sopwell.orders.Order;
 import sopwell.orders.OrderEvent;
+import sopwell.prep.HistoryEvent;
+import sopwell.prep.calendar.CalendarEvent;
+import sopwell.stock.larder.BatchEvent;
+import sopwell.stock.larder.LarderEvent;
+import sopwell.stock.recipes.RecipeEvent;
 
 /** Looks at a stand once a minute while its day is read. Not thread-safe: for one reading. */
 final class Curve {
@@ -33,14 +39,22 @@ final class Curve {
             fromMs = recorded.atMs();
             lastMs = fromMs;
         }
-        boolean done =
-                !(recorded.event() instanceof OrderEvent.DayClosed)
-                        && !(recorded.event() instanceof MenuEvent);
-        if (done) {
+        if (isOfTheLunch(recorded.event())) {
             lookUntil(recorded.atMs());
             lastMs = recorded.atMs();
         }
         stand.apply(recorded);
+    }
+
+    /** Closing is not, nor is what an owner does with the books at night, before another day. */
+    private static boolean isOfTheLunch(Event event) {
+        return !(event instanceof OrderEvent.DayClosed
+                || event instanceof MenuEvent
+                || event instanceof RecipeEvent
+                || event instanceof CalendarEvent
+                || event instanceof HistoryEvent
+                || event instanceof LarderEvent
+                || event instanceof BatchEvent);
     }
 
     /** The day as it was read. */

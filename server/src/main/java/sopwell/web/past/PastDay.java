@@ -10,7 +10,7 @@ import sopwell.menu.Station;
  *
  * @param fromMs when it was opened, milliseconds since 1970-01-01 UTC
  * @param seconds how long after that the last thing was done; closing the day is not one, nor is
- *     another menu
+ *     what is done with the menu, recipes, calendar, shelves and batches
  * @param stations those of the menu of the day's last order
  * @param minutes how it stood at every full minute after its opening
  * @param peak when the most orders waited to be made whole; empty when none ever did

@@ -26,9 +26,16 @@ import sopwell.boards.StationBoards;
 import sopwell.desk.DeskBusy;
 import sopwell.desk.Script;
 import sopwell.desk.Stand;
+import sopwell.log.Entry;
+import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.lunch.BusyDay;
 import sopwell.orders.OrderEvent.DayOpened;
+import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.stock.larder.BatchEvent;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeEvent;
 import sopwell.storage.MemoryLog;
 
 /** The boards of days that are over are those that a screen showed that was on all day. */
@@ -129,6 +136,26 @@ class PastDaysTest {
             assertEquals(Optional.empty(), days.day(FIRST.minusDays(1)).join());
             assertEquals(Optional.empty(), days.board(second.plusDays(1), "line", 0).join());
             assertEquals(Optional.empty(), days.board(FIRST, "roof", 60).join());
+        }
+    }
+
+    @Test
+    void whatIsDoneWithTheBooksAtNightDoesNotLengthenTheDay() {
+        List<Recorded> events = lunch(5, 1);
+        try (MemoryLog log = new MemoryLog("t");
+                PastDays days = new PastDays(log, Script.SETTINGS)) {
+            BusyDay.into(log, events);
+            PastDay before = days.day(FIRST).join().orElseThrow();
+            long nightMs = events.get(events.size() - 1).atMs() + 8 * 3_600_000L;
+            for (Event event :
+                    List.of(
+                            new CalendarEvent.CalendarSet(OwnerCalendar.EMPTY),
+                            new RecipeEvent.RecipesAdopted(RecipeBook.empty()),
+                            new BatchEvent.BatchUsedUp("b1"))) {
+                String key = event.getClass().getName();
+                log.append(List.of(new Entry(nightMs, key, key, List.of(event))));
+            }
+            assertEquals(before, days.day(FIRST).join().orElseThrow());
         }
     }
 

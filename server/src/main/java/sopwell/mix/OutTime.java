@@ -23,7 +23,7 @@ import sopwell.orders.OutSpans;
  */
 public record OutTime(Out out, long fromMs, long toMs, boolean open, int sold) {
     private static final long STEP_MS = 60_000;
-    private static final double STEPS_HALF_HOUR = 30;
+    private static final int STEPS_HALF_HOUR = 30;
 
     /**
      * What such a time usually sells. Immutable.
@@ -69,22 +69,25 @@ public record OutTime(Out out, long fromMs, long toMs, boolean open, int sold) {
         if (before.isEmpty()) {
             return Optional.empty();
         }
+        int[] minutes = minutes(date, zone);
         double pieces = 0;
         for (DayTally day : before) {
             for (DayTally.HalfHour half : day.halfHours()) {
-                pieces += share(date, zone, half.index()) * pieces(half.sold());
+                double share = (double) minutes[half.index()] / STEPS_HALF_HOUR;
+                pieces += share * pieces(half.sold());
             }
         }
         return Optional.of(new Usual(pieces / before.size(), before.size()));
     }
 
-    /** How much of a half hour of the day it was out, minute by minute, 0 to 1. */
-    private double share(LocalDate date, ZoneId zone, int halfHour) {
-        int minutes = 0;
+    /** For how many minutes it was out in each half hour of the day. */
+    private int[] minutes(LocalDate date, ZoneId zone) {
+        int[] minutes = new int[HalfHours.END_MAX];
         for (long at = fromMs; at < toMs; at += STEP_MS) {
-            minutes += HalfHours.of(date, zone, at) == halfHour ? 1 : 0;
+            int half = HalfHours.of(date, zone, at);
+            minutes[half] = Math.min(STEPS_HALF_HOUR, minutes[half] + 1);
         }
-        return Math.min(1, minutes / STEPS_HALF_HOUR);
+        return minutes;
     }
 
     private int pieces(List<Sold> sold) {

@@ -150,12 +150,13 @@ public final class Trial {
         return found;
     }
 
+    /** Whoever waited since before the stand could be asked came earlier than the others. */
     private int halfHour(long window) {
         return day.guests().stream()
                 .filter(guest -> guest.windowMs() == window)
-                .findFirst()
-                .orElseThrow()
-                .halfHour();
+                .mapToInt(Guest::halfHour)
+                .max()
+                .orElseThrow();
     }
 
     /** What a half hour's guests ask of a station, in milliseconds of one hand or full load. */

@@ -177,6 +177,8 @@ document.addEventListener('click', (event) => {
   }
 });
 
-scrub.addEventListener('input', () => jumped(Number(scrub.value)));
+// While it is dragged only the board follows: some browsers refuse a hundred addresses in a row.
+scrub.addEventListener('input', () => to(Number(scrub.value)));
+scrub.addEventListener('change', () => jumped(Number(scrub.value)));
 setInterval(look, LOOK_MS);
 show(at);

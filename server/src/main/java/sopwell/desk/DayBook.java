@@ -4,14 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import sopwell.log.EventLog;
 import sopwell.mix.DayExceptions;
@@ -108,45 +106,58 @@ public final class DayBook {
         return List.copyOf(byReason.values());
     }
 
-    /** All of a day that another has followed, read from the log once if need be. */
+    /** All of a day that another has followed; empty when there is no such day. */
     public Optional<Day> day(LocalDate date) {
         NavigableMap<LocalDate, Long> ends = ends(date, date);
         if (ends.isEmpty()) {
             return Optional.empty();
         }
-        Map<LocalDate, Stand> read = new HashMap<>();
-        Function<LocalDate, Stand> stands = day -> read.computeIfAbsent(day, this::stand);
         return Optional.of(
                 new Day(
-                        mixes.of(ends, stands).get(0),
-                        waits.of(ends, stands).get(0),
-                        exceptions.of(ends, stands).get(0)));
+                        of(mixes, ends).get(0),
+                        of(waits, ends).get(0),
+                        of(exceptions, ends).get(0)));
+    }
+
+    private <T> List<T> of(KeptDays<T> kind, NavigableMap<LocalDate, Long> ends) {
+        return kind.of(ends, date -> read(date, ends.get(date), kind));
+    }
+
+    /** Reads a day for one kind, and keeps the others too, so that it is not read for each. */
+    private Stand read(LocalDate date, long end, KeptDays<?> asking) {
+        Stand stand = stand(date);
+        for (KeptDays<?> kind : List.of(mixes, waits, exceptions)) {
+            if (kind != asking && !kind.isKept(date, end)) {
+                kind.keep(date, end, stand);
+            }
+        }
+        return stand;
     }
 
     /** The tallies of days that others have followed, oldest first; both dates included. */
     public List<DayTally> days(LocalDate from, LocalDate to) {
-        return mixes.of(ends(from, to), this::stand);
+        return of(mixes, ends(from, to));
     }
 
     /** The same of those dates between that are wanted. */
     public List<DayTally> days(LocalDate from, LocalDate to, Predicate<LocalDate> which) {
-        return mixes.of(ends(from, to, which), this::stand);
+        return of(mixes, ends(from, to, which));
     }
 
     /** The same of single dates; those without such a day are left out. */
     public List<DayTally> days(Collection<LocalDate> dates) {
-        return mixes.of(ends(dates), this::stand);
+        return of(mixes, ends(dates));
     }
 
     /** The waits of days that others have followed and that are wanted, oldest first. */
     public List<WaitTally> waits(LocalDate from, LocalDate to, Predicate<LocalDate> which) {
-        return waits.of(ends(from, to, which), this::stand);
+        return of(waits, ends(from, to, which));
     }
 
     /** What did not go straight on days that others have followed and that are wanted. */
     public List<ExceptionTally> exceptions(
             LocalDate from, LocalDate to, Predicate<LocalDate> which) {
-        return exceptions.of(ends(from, to, which), this::stand);
+        return of(exceptions, ends(from, to, which));
     }
 
     /**

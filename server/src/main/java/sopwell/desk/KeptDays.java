@@ -101,6 +101,12 @@ final class KeptDays<T> {
         shelf.put(List.of(Shelved.of(date, lastSeq, counting.apply(stand))));
     }
 
+    /** Whether the tally of a day that ends at a place is on the shelf. */
+    boolean isKept(LocalDate date, long lastSeq) {
+        return shelf.of(List.of(date)).stream()
+                .anyMatch(kept -> kept.lastSeq() == lastSeq && kept.tally().isPresent());
+    }
+
     /** What is kept of each date, to be compared. */
     Map<LocalDate, Shelved<T>> all() {
         Map<LocalDate, Shelved<T>> all = new TreeMap<>();

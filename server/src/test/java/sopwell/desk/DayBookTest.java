@@ -39,6 +39,8 @@ class DayBookTest {
         play();
         List<DayTally> days = book.days(FIRST, FIRST.plusDays(DAYS));
         assertEquals(DAYS - 1, days.size(), "the newest day may still grow");
+        assertEquals(DAYS - 1, grown.waits().all().size(), "a day is read once for all kinds");
+        assertEquals(DAYS - 1, grown.exceptions().all().size());
         List<WaitTally> waits = book.waits(FIRST, FIRST.plusDays(DAYS), date -> true);
         List<Shelved<DayTally>> before = grown.mixes().all();
         List<Shelved<WaitTally>> waitsBefore = grown.waits().all();

@@ -7,6 +7,7 @@ import java.time.InstantSource;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -133,15 +134,20 @@ final class Import {
         unknownItems(log, settings, days.values());
     }
 
-    /** One command a day, all in one transaction; keys hold a space, as no program's may. */
+    /**
+     * One command a day, all in one transaction; keys hold a space, as no program's may. Times
+     * never run backwards in the log, whatever the box's clock does.
+     */
     private void append(EventLog log, List<PastDayKept> taken) {
         if (taken.isEmpty()) {
             return;
         }
+        List<Long> lastMs = new ArrayList<>(List.of(clock.millis()));
+        log.read(log.lastSeq(), log.lastSeq(), recorded -> lastMs.add(recorded.atMs()));
         List<Entry> entries = new ArrayList<>();
         for (PastDayKept day : taken) {
             String key = "past day " + day.day().date() + " " + log.lastSeq();
-            entries.add(new Entry(clock.millis(), key, key, List.of(day)));
+            entries.add(new Entry(Collections.max(lastMs), key, key, List.of(day)));
         }
         log.append(entries);
     }

@@ -45,12 +45,12 @@ class ImportTest {
     private static final LocalDate OWN = LocalDate.of(2026, 1, 14);
 
     private static final LocalDate FIRST = LocalDate.of(2025, 12, 1);
-    private static final Instant NOW = Instant.parse("2026-01-20T18:00:00Z");
 
     @TempDir Path parent;
     private final TallyShelves shelves = MemoryShelf.shelves();
     private Path data;
     private Path history;
+    private Instant now = Instant.parse("2026-01-20T18:00:00Z");
 
     @BeforeEach
     void standWithRecords() throws Exception {
@@ -150,6 +150,26 @@ class ImportTest {
     }
 
     @Test
+    void oddPercentsReadAgainAreNoOtherNumbers() throws Exception {
+        write(
+                "weather.csv",
+                "issued,business_date,kind,probability\n2025-11-30,2025-12-01,rain,33.3%\n");
+        write("days.csv", "business_date,open,close,events\n2025-12-01,10:30,20:00,fair +164 %\n");
+        assertTrue(run(false).startsWith("took in 20 of 20 days, "));
+        assertTrue(run(false).startsWith("took in 0 of 20 days, "));
+    }
+
+    @Test
+    void timesNeverRunBackwardsWhenTheClockDid() throws Exception {
+        long lastMs = onLog(log -> all(log).get((int) log.lastSeq() - 1).atMs());
+        now = Instant.ofEpochMilli(lastMs).minusSeconds(3_600);
+        run(false);
+        List<Recorded> all = onLog(ImportTest::all);
+        assertEquals(lastMs, all.get(all.size() - 1).atMs());
+        assertTrue(all.get(all.size() - 1).event() instanceof PastDayKept);
+    }
+
+    @Test
     void daysOfTheStandsOwnAndDaysThatAreNotOverAreRefused() throws Exception {
         assertTrue(refusedAt(OWN.plusDays(1)).contains("has sold itself"));
         String future = refusedAt(LocalDate.of(2026, 1, 20));
@@ -219,7 +239,7 @@ class ImportTest {
         asked.replace = replace;
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
-        new Import(asked, () -> NOW, out).run();
+        new Import(asked, () -> now, out).run();
         return said.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
     }
 

@@ -31,6 +31,7 @@ public final class HistoryFiles {
     private static final int NIGHT_MINUTES = 240;
     private static final int DAY_MINUTES = 1_440;
     private static final int QUANTITY_MAX = 10_000;
+    private static final double MILLIONTHS = 1e6;
 
     /** Weather that needs no word. */
     private static final Set<String> PLAIN =
@@ -311,7 +312,8 @@ public final class HistoryFiles {
             String digits = percent ? text.substring(0, text.length() - 1).strip() : text;
             double value = Double.parseDouble(digits.replace(',', '.')) / (percent ? 100 : 1);
             if (value >= 0 && value <= 1) {
-                return value;
+                // As it is kept, so that the same file read again is the same.
+                return Math.rint(value * MILLIONTHS) / MILLIONTHS;
             }
         } catch (NumberFormatException wrong) {
             throw row.fault("probability", notChance(text));

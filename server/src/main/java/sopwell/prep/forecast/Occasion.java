@@ -15,6 +15,7 @@ import sopwell.Check;
  */
 public record Occasion(String name, String kind, double guess) {
     private static final double GUESS_MAX = 20;
+    private static final double MILLIONTHS = 1e6;
 
     private static final Pattern TIMES =
             Pattern.compile("(.*?)[\\s(]*[x×*]\\s*(\\d+(?:[.,]\\d+)?)\\)?\\s*");
@@ -47,7 +48,12 @@ public record Occasion(String name, String kind, double guess) {
         name = name.replaceAll("\\s+", " ").strip();
         int colon = name.indexOf(':');
         String kind = colon > 0 ? name.substring(0, colon).strip() : "";
-        return new Occasion(name, kind, Math.min(GUESS_MAX, guess));
+        return new Occasion(name, kind, toMillionth(Math.min(GUESS_MAX, guess)));
+    }
+
+    /** As it is kept, so that what is read again is the same. */
+    private static double toMillionth(double guess) {
+        return Math.rint(guess * MILLIONTHS) / MILLIONTHS;
     }
 
     private static double number(String digits) {

@@ -95,8 +95,19 @@ final class Exporting {
             Files.move(fresh, asked.out, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException fault) {
             throw new StartRefused(asked.out + " can't be written: " + fault);
+        } finally {
+            throwAway(fresh);
         }
         out.println("wrote " + source.dates().size() + " days to " + asked.out);
+    }
+
+    /** What was not finished is no table. */
+    private static void throwAway(Path fresh) throws StartRefused {
+        try {
+            Files.deleteIfExists(fresh);
+        } catch (IOException fault) {
+            throw new StartRefused(fresh + " can't be thrown away: " + fault);
+        }
     }
 
     private TableWriter table(OutputStream stream) throws IOException {

@@ -98,6 +98,9 @@ class ExportingTest {
         asked.from = FIRST;
         asked.out = folder.resolve("no").resolve("where");
         assertTrue(refused().contains("can't be written"));
+        asked.out = Files.createDirectories(folder.resolve("full").resolve("one")).getParent();
+        assertTrue(refused().contains("can't be written"));
+        assertFalse(Files.exists(folder.resolve("full.new")), "nothing is left of what was begun");
     }
 
     private String refused() {

@@ -26,7 +26,6 @@ import sopwell.kitchen.Router;
 import sopwell.log.EventLog;
 import sopwell.menu.Menu;
 import sopwell.menu.Pan;
-import sopwell.menu.Selection;
 import sopwell.orders.Asked;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
@@ -145,7 +144,7 @@ public final class DemoLunch {
         long wholeMs = atMs;
         for (OrderLine line : placed.lines()) {
             long inHandMs = atMs;
-            for (String station : feedsFirst(menu, line.selection())) {
+            for (String station : HistoryOrder.feedsFirst(menu, line.selection())) {
                 PartId part = new PartId(placed.order(), line.line(), station);
                 int each = Router.seconds(menu, line.selection(), station);
                 boolean waits = !Router.waitsFor(menu, line.selection(), station).isEmpty();
@@ -160,13 +159,6 @@ public final class DemoLunch {
         step(
                 wholeMs + between(10_000, 70_000),
                 new ForOrders(new OrderCommand.Hand(placed.order())));
-    }
-
-    /** The stations of a selection: those that others wait for come first. */
-    private static List<String> feedsFirst(Menu menu, Selection selection) {
-        List<String> stations = new ArrayList<>(Router.stations(menu, selection));
-        stations.sort(Comparator.comparingInt(s -> Router.waitsFor(menu, selection, s).size()));
-        return stations;
     }
 
     private void step(DemoPayments.Planned planned) {

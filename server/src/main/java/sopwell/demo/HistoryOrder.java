@@ -92,7 +92,7 @@ final class HistoryOrder {
         long wholeMs = readyMs;
         for (String station : feedsFirst(menu, line.selection())) {
             PartId part = new PartId(order, line.line(), station);
-            Station at = station(menu, station);
+            Station at = menu.station(station);
             boolean waits = !Router.waitsFor(menu, line.selection(), station).isEmpty();
             double pace = 0.8 + 0.6 * random.nextDouble();
             double seconds = Router.seconds(menu, line.selection(), station) * pace;
@@ -116,14 +116,10 @@ final class HistoryOrder {
     }
 
     /** The stations of a selection: those that others wait for come first. */
-    private static List<String> feedsFirst(Menu menu, Selection selection) {
+    static List<String> feedsFirst(Menu menu, Selection selection) {
         List<String> stations = new ArrayList<>(Router.stations(menu, selection));
         stations.sort(Comparator.comparingInt(s -> Router.waitsFor(menu, selection, s).size()));
         return stations;
-    }
-
-    private static Station station(Menu menu, String id) {
-        return menu.stations().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
     }
 
     private void kitchen(KitchenCommand command) {

@@ -1,7 +1,6 @@
 package sopwell.stock.recipes;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import sopwell.menu.LocalText;
@@ -79,11 +78,6 @@ public record Recipe(
     /** What one lot gives, in the made ingredient's base unit, exact. */
     public BigDecimal out() {
         return statedOut.orElseGet(() -> Amounts.plain(inputs.get(0).amount().multiply(left())));
-    }
-
-    /** How many lots, in fractions and to 34 digits, give this amount of the made ingredient. */
-    public BigDecimal lots(BigDecimal amount) {
-        return amount.divide(out(), MathContext.DECIMAL128);
     }
 
     /** The step with this id, if the recipe has it. */

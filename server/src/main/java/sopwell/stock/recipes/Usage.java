@@ -42,11 +42,6 @@ public final class Usage {
         return amounts;
     }
 
-    /** How many whole portions an amount gives; what is left over is no portion. */
-    public static long portions(BigDecimal amount, BigDecimal portion) {
-        return amount.divideToIntegralValue(portion).longValueExact();
-    }
-
     private static BigDecimal amount(List<Use> uses, Selection selection) {
         BigDecimal amount =
                 nearest(uses, selection, "", false).map(Use::amount).orElse(BigDecimal.ZERO);

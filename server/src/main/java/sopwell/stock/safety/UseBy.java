@@ -28,12 +28,6 @@ public final class UseBy {
         return day.plusDays(Math.max(1, kept) - 1L);
     }
 
-    /** Never later than the maker's own date. */
-    public static LocalDate opened(LocalDate day, LocalDate makers, Dating limits) {
-        LocalDate ours = of(day, 0, false, limits);
-        return makers.isBefore(ours) ? makers : ours;
-    }
-
     /** What is made of several foods is as old as the oldest of them. */
     public static LocalDate combined(LocalDate own, Collection<LocalDate> ingredients) {
         return ingredients.stream().filter(own::isAfter).min(LocalDate::compareTo).orElse(own);

@@ -53,7 +53,8 @@ class UnitTest {
         BigDecimal left = three.multiply(new BigDecimal(".95"));
         assertEquals(new BigDecimal("2.85"), Unit.LB.fromBase(left));
         BigDecimal wanted = Unit.OZ.toBase(new BigDecimal("32"));
-        BigDecimal needed = Parts.losing(Parts.recipe("a", "1", "b", "1"), ".78").lots(wanted);
+        Recipe losing = Parts.losing(Parts.recipe("a", "1", "b", "1"), ".78");
+        BigDecimal needed = Explosion.inputs(losing, wanted).get("b");
         assertEquals(
                 new BigDecimal("41.03"),
                 Unit.OZ.fromBase(needed).setScale(2, RoundingMode.HALF_UP));

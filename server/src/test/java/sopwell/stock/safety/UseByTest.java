@@ -35,14 +35,6 @@ class UseByTest {
     }
 
     @Test
-    void anOpenedPackageGoesByTheMakersDateWhenThatIsEarlier() {
-        LocalDate soon = LocalDate.of(2026, 6, 3);
-        assertEquals(soon, UseBy.opened(MONDAY, soon, USUAL));
-        LocalDate far = LocalDate.of(2026, 12, 1);
-        assertEquals(LocalDate.of(2026, 6, 7), UseBy.opened(MONDAY, far, USUAL));
-    }
-
-    @Test
     void whatIsMadeOfSeveralFoodsTakesTheEarliestDate() {
         LocalDate own = LocalDate.of(2026, 6, 7);
         LocalDate relish = LocalDate.of(2026, 6, 4);

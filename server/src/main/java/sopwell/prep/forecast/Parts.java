@@ -12,9 +12,14 @@ import sopwell.prep.forecast.PastDay.Sold;
 
 /** The modifiers, and the sizes of items that come in several. Not thread-safe. */
 final class Parts {
+    private static final double PARENT_RHO = 0.003;
+    private static final double[] NEVER = new double[0];
+
     private final Names items;
     private final Map<String, PartLine> modifiers = new TreeMap<>();
     private final Map<String, PartLine> sizes = new TreeMap<>();
+
+    /** Keys of modifiers and sizes by what people write when one is out. */
     private final Map<String, String> plain = new HashMap<>();
 
     Parts(Names items) {
@@ -28,47 +33,71 @@ final class Parts {
         }
     }
 
-    boolean isModifier(String what) {
+    /** Whether this is how a modifier, or a size of an item, is written. */
+    boolean isPart(String what) {
         return plain.containsKey(what);
     }
 
     /** Takes in a day. */
     void learn(int weekday, DayCounts counts, List<OutSpan> outs, Clockwork clock) {
         meet(counts);
+        OfDay day = new OfDay(weekday, counts, windows(outs, clock));
+        for (Sold sold : counts.sold()) {
+            for (String modifier : new TreeSet<>(sold.modifiers())) {
+                day.count(modifierKey(modifier), sold);
+            }
+            if (!sold.size().isEmpty()) {
+                day.count(sizeKey(sizeName(sold)), sold);
+            }
+        }
+        modifiers.forEach((name, part) -> learn(part, modifierKey(name), day));
+        sizes.forEach((name, part) -> learn(part, sizeKey(name), day));
+    }
+
+    /** When which parts were out, by their keys. */
+    private Map<String, double[]> windows(List<OutSpan> outs, Clockwork clock) {
         Map<String, double[]> windows = new HashMap<>();
         for (OutSpan span : outs) {
-            String name = plain.get(Needs.plain(span.what()));
-            if (name != null) {
+            String key = plain.get(Needs.plain(span.what()));
+            if (key != null) {
                 double[] covered = clock.covered(span.from(), span.to());
-                double[] window = windows.computeIfAbsent(name, n -> new double[covered.length]);
+                double[] window = windows.computeIfAbsent(key, k -> new double[covered.length]);
                 for (int b = 0; b < covered.length; b++) {
                     window[b] = Math.max(window[b], covered[b]);
                 }
             }
         }
-        Map<String, Integer> some = new HashMap<>();
-        for (Sold sold : counts.sold()) {
-            int bin = counts.bin(sold);
-            for (String modifier : new TreeSet<>(sold.modifiers())) {
-                if (!windows.containsKey(modifier) || windows.get(modifier)[bin] == 0) {
-                    some.merge("m" + modifier, sold.pieces(), Integer::sum);
-                }
-            }
-            if (!sold.size().isEmpty()) {
-                some.merge("s" + sizeName(sold), sold.pieces(), Integer::sum);
+        return windows;
+    }
+
+    /** What was counted of each part on a day while it could be had. */
+    private static final class OfDay {
+        private final int weekday;
+        private final DayCounts counts;
+        private final Map<String, double[]> windows;
+        private final Map<String, Integer> some = new HashMap<>();
+
+        OfDay(int weekday, DayCounts counts, Map<String, double[]> windows) {
+            this.weekday = weekday;
+            this.counts = counts;
+            this.windows = windows;
+        }
+
+        double[] out(String key) {
+            return windows.getOrDefault(key, NEVER);
+        }
+
+        void count(String key, Sold sold) {
+            double[] out = out(key);
+            if (out.length == 0 || out[counts.bin(sold)] == 0) {
+                some.merge(key, sold.pieces(), Integer::sum);
             }
         }
-        modifiers.forEach(
-                (name, part) -> {
-                    double all = all(part, counts, windows.getOrDefault(name, new double[0]));
-                    part.learn(weekday, some.getOrDefault("m" + name, 0), all);
-                });
-        sizes.forEach(
-                (name, part) ->
-                        part.learn(
-                                weekday,
-                                some.getOrDefault("s" + name, 0),
-                                all(part, counts, new double[0])));
+    }
+
+    private static void learn(PartLine part, String key, OfDay day) {
+        double all = all(part, day.counts, day.out(key));
+        part.learn(day.weekday, day.some.getOrDefault(key, 0), all);
     }
 
     /** Sets the mark that later days are forecast from; once for each open day. */
@@ -117,9 +146,7 @@ final class Parts {
         return all;
     }
 
-    private static final double PARENT_RHO = 0.003;
-
-    private double all(PartLine part, DayCounts counts, double[] without) {
+    private static double all(PartLine part, DayCounts counts, double[] without) {
         double sum = 0;
         BitSet on = part.items();
         for (int i = on.nextSetBit(0); i >= 0; i = on.nextSetBit(i + 1)) {
@@ -135,10 +162,12 @@ final class Parts {
         for (Sold sold : counts.sold()) {
             int item = items.number(sold.item());
             for (String modifier : sold.modifiers()) {
-                plain.put(Needs.plain(modifier), modifier);
+                plain.put(Needs.plain(modifier), modifierKey(modifier));
                 modifiers.computeIfAbsent(modifier, m -> new PartLine()).items().set(item);
             }
             if (!sold.size().isEmpty()) {
+                String written = Needs.plain(sold.item() + " " + sold.size());
+                plain.put(written, sizeKey(sizeName(sold)));
                 sizes.computeIfAbsent(sizeName(sold), s -> new PartLine()).items().set(item);
             }
         }
@@ -146,5 +175,13 @@ final class Parts {
 
     private static String sizeName(Sold sold) {
         return sold.item() + "/" + sold.size();
+    }
+
+    private static String modifierKey(String name) {
+        return "m" + name;
+    }
+
+    private static String sizeKey(String name) {
+        return "s" + name;
     }
 }

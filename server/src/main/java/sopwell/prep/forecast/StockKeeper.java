@@ -60,7 +60,7 @@ final class StockKeeper {
                 items.set(i);
             }
         }
-        if (!items.isEmpty() || parts.isModifier(what)) {
+        if (!items.isEmpty() || parts.isPart(what)) {
             return items;
         }
         if (Needs.isEverything(what)) {

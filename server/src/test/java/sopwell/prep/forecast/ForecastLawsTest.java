@@ -109,6 +109,38 @@ class ForecastLawsTest {
         }
     }
 
+    /** Half of the beef is large, but from three on it is out on every other day. */
+    @Test
+    void aSizeThatWasOutIsNoLessLikedAndItsItemWasNotOut() {
+        List<PastDay> days = new ArrayList<>();
+        for (int d = 0; d < 40; d++) {
+            boolean isOut = d % 2 == 1;
+            List<Sold> sold = new ArrayList<>();
+            for (int bin = 20; bin < 40; bin++) {
+                if (!isOut || bin < 30) {
+                    sold.add(new Sold(bin, "beef", "large", List.of(), 5));
+                }
+                sold.add(new Sold(bin, "beef", "small", List.of(), 5));
+            }
+            List<OutSpan> outs =
+                    isOut ? List.of(new OutSpan("beef large", 900, 1_200)) : List.of();
+            days.add(
+                    new PastDay(
+                            FIRST.plusDays(d), true, HOURS, sold, outs, List.of(), List.of()));
+        }
+        Forecaster forecaster =
+                Forecaster.of(new History(30, days, List.of()), Guesses.NONE);
+        DayForecast next =
+                forecaster.forecast(List.of(ComingDay.usual(FIRST.plusDays(40)))).get(0);
+        DayForecast.Part large =
+                next.sizes().stream()
+                        .filter(size -> size.name().equals("beef/large"))
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(0.5, large.share(), 0.02);
+        assertTrue(next.total().mean() < 205, "small ones were sold all day: " + next.total());
+    }
+
     @Test
     void withoutHistoryTheOwnersGuessesAreForecast() {
         Guesses guesses = new Guesses(Map.of("beef", 120.0, "dog", 30.0));

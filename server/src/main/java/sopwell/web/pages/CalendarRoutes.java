@@ -53,7 +53,7 @@ final class CalendarRoutes {
         return PageHandling.redirect(
                 ask.field("do").equals("guess")
                         ? PATH + "#guesses"
-                        : PATH + "?day=" + ask.field("date") + "#day");
+                        : PATH + "?day=" + ask.field("date").strip() + "#day");
     }
 
     /**

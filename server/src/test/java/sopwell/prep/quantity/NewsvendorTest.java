@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import sopwell.prep.quantity.PathCost.Window;
 import sopwell.prep.quantity.SeenDemand.Seen;
 
 /** Against textbooks and against values computed with an independent implementation. */
@@ -78,6 +79,26 @@ class NewsvendorTest {
         for (int i = 0; i < amounts.length; i++) {
             assertEquals(profits[i], most - Newsvendor.cost(demand, stakes, amounts[i]), EXACT);
         }
+    }
+
+    /** The same example, and Snyder and Shen's 4.3, as the plan decides: by playing paths. */
+    @Test
+    void whatThePlanPlaysThroughComesToTheSame() {
+        double[][] course = {{10}, {12}, {14}, {14}, {16}, {20}};
+        Window oneDay = new Window(0, 0, 0);
+        PathCost played = new PathCost(course, List.of(), oneDay);
+        Stakes six = Stakes.oneDay("6", "3");
+        double most = 6 * 86 / 6.0;
+        assertEquals(75, most - played.of(14, six), EXACT);
+        assertEquals(72, most - played.of(18, six), EXACT);
+        for (long guess : new long[] {0, 14, 30}) {
+            assertEquals(14, played.choose(1, six, guess, 99).lots());
+        }
+        double[][] gamma = DemandPaths.ofDays(1).of(List.of(50.0), List.of(64.0), 0);
+        Stakes snyder = Stakes.oneDay(".70", ".18");
+        LotChoice choice = new PathCost(gamma, List.of(), oneDay).choose(1, snyder, 0, 999);
+        assertEquals(56.6, choice.lots(), 1);
+        assertEquals(1.9976, choice.cost(), .1);
     }
 
     /** Cachon and Terwiesch, Matching Supply with Demand, problem 12.1. */

@@ -232,10 +232,10 @@ final class PrepApi {
     }
 
     private static void number(JsonGenerator json, String field, double number) throws IOException {
-        json.writeNumberField(
-                field,
+        BigDecimal brief =
                 BigDecimal.valueOf(number)
                         .setScale(PLACES, RoundingMode.HALF_EVEN)
-                        .stripTrailingZeros());
+                        .stripTrailingZeros();
+        json.writeNumberField(field, brief.setScale(Math.max(0, brief.scale())));
     }
 }

@@ -10,13 +10,16 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import org.junit.jupiter.api.Test;
 import sopwell.web.StandServer;
+import sopwell.web.StandServer.Got;
 
 /** The plan of prep for programs. */
 class PrepApiTest {
     @Test
     void everyQuantityCarriesItsArithmetic() {
         try (StandServer stand = StandServer.fresh()) {
-            JsonNode plan = stand.get("/api/prep/plan?days=14").json();
+            Got got = stand.get("/api/prep/plan?days=14");
+            assertFalse(got.text().contains("E+"), "round amounts are written out: " + got.text());
+            JsonNode plan = got.json();
             assertEquals("even-guess", plan.path("basis").path("ground").textValue());
             assertEquals(14, plan.path("days").intValue());
             assertFalse(plan.path("tasks").isEmpty());

@@ -122,23 +122,18 @@ class ForecastLawsTest {
                 }
                 sold.add(new Sold(bin, "beef", "small", List.of(), 5));
             }
-            List<OutSpan> outs =
-                    isOut ? List.of(new OutSpan("beef large", 900, 1_200)) : List.of();
-            days.add(
-                    new PastDay(
-                            FIRST.plusDays(d), true, HOURS, sold, outs, List.of(), List.of()));
+            List<OutSpan> outs = isOut ? List.of(new OutSpan("beef large", 900, 1_200)) : List.of();
+            days.add(new PastDay(FIRST.plusDays(d), true, HOURS, sold, outs, List.of(), List.of()));
         }
-        Forecaster forecaster =
-                Forecaster.of(new History(30, days, List.of()), Guesses.NONE);
-        DayForecast next =
-                forecaster.forecast(List.of(ComingDay.usual(FIRST.plusDays(40)))).get(0);
+        Forecaster forecaster = Forecaster.of(new History(30, days, List.of()), Guesses.NONE);
+        DayForecast next = forecaster.forecast(List.of(ComingDay.usual(FIRST.plusDays(40)))).get(0);
         DayForecast.Part large =
                 next.sizes().stream()
                         .filter(size -> size.name().equals("beef/large"))
                         .findFirst()
                         .orElseThrow();
         assertEquals(0.5, large.share(), 0.02);
-        assertTrue(next.total().mean() < 205, "small ones were sold all day: " + next.total());
+        assertTrue(next.total().mean() < 205, "small ones were sold all day");
     }
 
     @Test

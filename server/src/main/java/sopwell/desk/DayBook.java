@@ -54,8 +54,7 @@ public final class DayBook {
     public record Day(DayTally mix, WaitTally waits, ExceptionTally exceptions) {
         /** A stand's newest day, which must have been opened. */
         public static Day of(Stand stand) {
-            return new Day(
-                    DayBook.mix(stand), DayBook.waits(stand), DayBook.exceptions(stand));
+            return new Day(DayBook.mix(stand), DayBook.waits(stand), DayBook.exceptions(stand));
         }
     }
 

@@ -13,8 +13,7 @@ public final class MemoryShelf<T> implements TallyShelf<T> {
 
     /** Empty shelves of every kind. */
     public static TallyShelves shelves() {
-        return new TallyShelves(
-                new MemoryShelf<>(), new MemoryShelf<>(), new MemoryShelf<>());
+        return new TallyShelves(new MemoryShelf<>(), new MemoryShelf<>(), new MemoryShelf<>());
     }
 
     @Override

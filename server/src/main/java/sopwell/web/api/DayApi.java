@@ -129,8 +129,7 @@ final class DayApi {
     private static <A> Reply reply(
             Optional<A> found, Function<A, Reply> reply, String named, T text) {
         return found.map(reply)
-                .orElseGet(
-                        () -> Reply.problem(Problem.of(ProblemKind.NO_SUCH_DAY, text, named)));
+                .orElseGet(() -> Reply.problem(Problem.of(ProblemKind.NO_SUCH_DAY, text, named)));
     }
 
     private static LocalDate date(String named, T text) throws Refused {

@@ -38,8 +38,7 @@ final class MixRoutes {
     }
 
     /** The part of the day that was asked, beside the same weekdays before. */
-    private MixView sold(Ask ask, DayFigures figures, Period part)
-            throws PageHandling.Interrupted {
+    private MixView sold(Ask ask, DayFigures figures, Period part) throws PageHandling.Interrupted {
         LocalDate date = figures.tally().date();
         Names names = context.tallies().names().get();
         Mix mix =

@@ -11,10 +11,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Function;
 import java.util.function.LongSupplier;
 import sopwell.Limits;
-import sopwell.boards.Scene;
 import sopwell.desk.Follower;
 import sopwell.desk.Stand;
 
@@ -82,7 +80,7 @@ public final class BoardHub implements AutoCloseable {
     public CompletableFuture<Optional<Frame>> board(String name) {
         return follower.ask(
                 stand -> {
-                    if (!isBoard(stand, name)) {
+                    if (!Drawing.isBoard(stand, name)) {
                         return Optional.empty();
                     }
                     return Optional.of(showing.whole(stand, name));
@@ -98,7 +96,7 @@ public final class BoardHub implements AutoCloseable {
         Screen screen = new Screen(outlet, name, writer, this::sendWhole, nanos.getAsLong());
         follower.tell(
                 stand -> {
-                    if (isBoard(stand, name)) {
+                    if (Drawing.isBoard(stand, name)) {
                         shownSeq = stand.seq();
                         showing.welcome(stand, screen);
                     } else {
@@ -146,19 +144,6 @@ public final class BoardHub implements AutoCloseable {
         if (screen.wantsWhole()) {
             follower.tell(stand -> showing.sendMissed(stand, screen));
         }
-    }
-
-    /**
-     * A board by its name that was not drawn yet.
-     *
-     * @param scene what the boards of stations are drawn from
-     */
-    static LiveBoard newBoard(String name, String epoch, Function<Stand, Scene> scene) {
-        return new LiveBoard(name, epoch, Drawing.of(name, scene));
-    }
-
-    static boolean isBoard(Stand stand, String name) {
-        return Drawing.isBoard(stand, name);
     }
 
     /** Each screen has its turn once in so many milliseconds. */

@@ -29,7 +29,7 @@ final class Showing {
     void show(Stand stand) {
         Set<String> watched = audience.boards();
         // A station may leave the menu while a screen still shows it.
-        watched.removeIf(name -> !BoardHub.isBoard(stand, name));
+        watched.removeIf(name -> !Drawing.isBoard(stand, name));
         watched.forEach(name -> publish(name, stand));
     }
 
@@ -76,7 +76,8 @@ final class Showing {
     }
 
     private LiveBoard live(String name) {
-        return boards.computeIfAbsent(name, n -> BoardHub.newBoard(n, epoch, this::scene));
+        return boards.computeIfAbsent(
+                name, n -> new LiveBoard(n, epoch, Drawing.of(n, this::scene)));
     }
 
     /** One schedule for all boards that are drawn from the same events. */

@@ -181,7 +181,7 @@ public final class SteppedScreens {
 
     /** Whether there is such a board now. */
     public static boolean isBoard(Stand shown, String name) {
-        return BoardHub.isBoard(shown, name);
+        return Drawing.isBoard(shown, name);
     }
 
     private void ask(Screen screen) {

@@ -98,6 +98,13 @@ public final class T {
                 Locale.ROOT, "%d:%02d", whole / SECONDS_MINUTE, whole % SECONDS_MINUTE);
     }
 
+    /** So many minutes as they are spoken: {@code 6}, and {@code 1:30} when they are not whole. */
+    public String span(int seconds) {
+        return seconds % SECONDS_MINUTE == 0
+                ? Integer.toString(seconds / SECONDS_MINUTE)
+                : minutes(seconds);
+    }
+
     /** A share of a whole in percent, or a dash of nothing. */
     public String percent(int part, int whole) {
         return whole == 0 ? "–" : percent((double) part / whole);

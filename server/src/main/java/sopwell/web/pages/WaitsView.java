@@ -41,9 +41,7 @@ public record WaitsView(T t, Waits waits) {
 
     /** The target, in minutes as they are spoken. */
     public String target() {
-        return waits.targetSeconds() % SECONDS_MINUTE == 0
-                ? Integer.toString(waits.targetSeconds() / SECONDS_MINUTE)
-                : t.minutes(waits.targetSeconds());
+        return t.span(waits.targetSeconds());
     }
 
     /** When a half hour begins. */

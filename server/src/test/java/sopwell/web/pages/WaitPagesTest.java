@@ -19,6 +19,7 @@ import sopwell.kitchen.PartId;
 import sopwell.menu.Out;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
+import sopwell.orders.StandSettings;
 import sopwell.till.Means;
 import sopwell.till.TillCommand;
 
@@ -182,6 +183,32 @@ class WaitPagesTest {
         assertTrue(first.contains("Guest is gone</th><td>1</td>"), first);
         String part = flat(stand.get(days + "&begin=00:00&end=23:30").body());
         assertFalse(part.contains("Guest is gone"), "it has no time of day");
+    }
+
+    @Test
+    void aTargetOfNoWholeMinutesIsToldToTheSecond() throws Exception {
+        StandSettings six = PageStand.settings();
+        StandSettings quick =
+                new StandSettings(
+                        six.stand(),
+                        six.name(),
+                        six.zone(),
+                        six.cutHour(),
+                        six.tax(),
+                        90,
+                        six.numberMax(),
+                        six.cash(),
+                        six.safety());
+        stand.close();
+        stand = new PageStand(quick, PageStand.menu());
+        order();
+        for (String page : List.of("/waits/today", "/mix/today")) {
+            String body = flat(stand.get(page).body());
+            assertTrue(body.contains("0 of 1 whole within 1:30 min (0 %)"), body);
+        }
+        assertTrue(flat(stand.get("/boards/line").body()).contains("target 1:30 min"));
+        String again = flat(stand.get("/what-if/2026-11-27").body());
+        assertTrue(again.contains("in 1:30 min"), again);
     }
 
     @Test

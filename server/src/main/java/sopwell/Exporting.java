@@ -98,7 +98,8 @@ final class Exporting {
         } finally {
             throwAway(fresh);
         }
-        out.println("wrote " + source.dates().size() + " days to " + asked.out);
+        int days = source.dates().size();
+        out.println("wrote " + days + (days == 1 ? " day to " : " days to ") + asked.out);
     }
 
     /** What was not finished is no table. */

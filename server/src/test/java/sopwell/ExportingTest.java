@@ -110,7 +110,8 @@ class ExportingTest {
     private String exported() throws Exception {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         new Exporting(asked, new PrintStream(said, true, StandardCharsets.UTF_8)).run();
-        assertTrue(said.toString(StandardCharsets.UTF_8).startsWith("wrote "));
+        String days = asked.to == null ? "wrote 1 day to " : "wrote 2 days to ";
+        assertTrue(said.toString(StandardCharsets.UTF_8).startsWith(days + asked.out));
         return Files.readString(asked.out);
     }
 

@@ -68,8 +68,10 @@ function namedWhereClear(chart, main, series) {
   const at = chart.labels.findIndex((label) => label.at === clear.at);
   const place = at / chart.labels.length;
   const anchor = place < 0.3 ? 'start' : place > 0.6 ? 'end' : 'middle';
-  const under = chart.labels.slice(Math.max(0, at - 2), at + 3).map((label) => bar.get(label.at));
-  const y = Math.max(clear.value, ...under.map((value) => value ?? 0));
+  const from = Math.max(0, anchor === 'start' ? at : anchor === 'end' ? at - 3 : at - 1);
+  const under = chart.labels.slice(from, from + (anchor === 'middle' ? 3 : 4));
+  const y = Math.max(...under.flatMap((label) => [main, series].map((row) =>
+    row.points.find((point) => point.at === label.at && isKnown(point))?.value ?? 0)));
   return Plot.text([clear], { x: 'at', y: () => y, dy: -10, text: () => series.name,
     textAnchor: anchor, fill: INK, ...HALO });
 }

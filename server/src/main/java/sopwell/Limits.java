@@ -13,6 +13,12 @@ public final class Limits {
     /** How often the stand looks whether a day or an out is over, in seconds. */
     public static final long TICK_SECONDS = 10;
 
+    /** How often it looks for past days that are not counted yet, in seconds. */
+    public static final long BOOK_SECONDS = 30;
+
+    /** The rest between two such days, in milliseconds. */
+    public static final long BOOK_PAUSE_MILLIS = 50;
+
     /** Things named as near to what is out. */
     public static final int NEAR_MAX = 3;
 

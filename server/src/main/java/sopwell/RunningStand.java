@@ -56,6 +56,7 @@ final class RunningStand implements AutoCloseable {
     private final ScheduledExecutorService ticks =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "ticks"));
     private final Future<?> cuts;
+    private final BookKeeping keeping;
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
 
@@ -92,16 +93,10 @@ final class RunningStand implements AutoCloseable {
         adopt(menu);
         recipes.ifPresent(this::adopt);
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
+        DayBook book = new DayBook(log, settings, tallies.shelves());
         this.routes =
                 new StandRoutes(
-                        new StandRoutes.Running(
-                                log,
-                                desk,
-                                follower,
-                                hub,
-                                new DayBook(log, settings, tallies.shelves())),
-                        settings,
-                        clock);
+                        new StandRoutes.Running(log, desk, follower, hub, book), settings, clock);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, routes.html(lang));
@@ -118,6 +113,7 @@ final class RunningStand implements AutoCloseable {
             throw new IllegalStateException(impossible);
         }
         listen(asked);
+        this.keeping = BookKeeping.start(book);
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }
@@ -154,6 +150,7 @@ final class RunningStand implements AutoCloseable {
         }
         cuts.cancel(false);
         ticks.shutdown();
+        keeping.close();
         server.close();
         routes.close();
         desk.close();

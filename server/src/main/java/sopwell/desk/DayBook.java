@@ -8,9 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import sopwell.log.EventLog;
 import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
@@ -39,6 +42,7 @@ public final class DayBook {
     private final KeptDays<WaitTally> waits;
     private final KeptDays<ExceptionTally> exceptions;
     private final TreeMap<LocalDate, Long> firsts = new TreeMap<>();
+    private final Set<LocalDate> settled = ConcurrentHashMap.newKeySet();
     private int known;
 
     /** A book over a log. */
@@ -157,6 +161,32 @@ public final class DayBook {
     public List<ExceptionTally> exceptions(
             LocalDate from, LocalDate to, Predicate<LocalDate> which) {
         return of(exceptions, ends(from, to, which));
+    }
+
+    /**
+     * Counts the newest past day of which something is not kept yet, and keeps it.
+     *
+     * @return whether there was such a day; then there may be another
+     */
+    public boolean keepNext() {
+        for (Map.Entry<LocalDate, Long> day :
+                ends(LocalDate.MIN, LocalDate.MAX).descendingMap().entrySet()) {
+            LocalDate date = day.getKey();
+            if (settled.contains(date)) {
+                continue;
+            }
+            boolean missing =
+                    Stream.of(mixes, waits, exceptions)
+                            .anyMatch(kind -> !kind.isKept(date, day.getValue()));
+            if (missing) {
+                day(date);
+            }
+            settled.add(date);
+            if (missing) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

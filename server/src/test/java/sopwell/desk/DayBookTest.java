@@ -61,6 +61,26 @@ class DayBookTest {
     }
 
     @Test
+    void pastDaysAreKeptOneByOneBeforeAnybodyAsks() {
+        TallyShelves shelves = MemoryShelf.shelves();
+        DayBook book = new DayBook(log, Script.SETTINGS, shelves);
+        assertFalse(book.keepNext(), "no day is over");
+        play();
+        assertTrue(book.keepNext());
+        assertEquals(
+                List.of(FIRST.plusDays(2)),
+                shelves.mixes().all().stream().map(Shelved::date).toList(),
+                "the newest first");
+        assertTrue(book.keepNext());
+        assertTrue(book.keepNext());
+        assertFalse(book.keepNext(), "the newest day may still grow");
+        assertEquals(DAYS - 1, shelves.mixes().all().size());
+        assertEquals(DAYS - 1, shelves.waits().all().size());
+        assertEquals(DAYS - 1, shelves.exceptions().all().size());
+        assertEquals(List.of(), book.wrong());
+    }
+
+    @Test
     void aTamperedTallyIsFound() {
         TallyShelves shelves = MemoryShelf.shelves();
         DayBook book = new DayBook(log, Script.SETTINGS, shelves);

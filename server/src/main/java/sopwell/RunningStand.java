@@ -113,7 +113,7 @@ final class RunningStand implements AutoCloseable {
             throw new IllegalStateException(impossible);
         }
         listen(asked);
-        this.keeping = BookKeeping.start(book);
+        this.keeping = new BookKeeping(book);
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }

@@ -68,7 +68,46 @@ public record Mix(
         return tables.stream().filter(table -> table.item().equals(item)).findFirst();
     }
 
-    private record Made(String item, String size, List<String> ways) {}
+    /** Pieces made alike. By hand and no record, as a year looks up half a million of them. */
+    private static final class Made {
+        private final String item;
+        private final String size;
+        private final List<String> ways;
+        private final int hash;
+
+        Made(String item, String size, List<String> ways) {
+            this.item = item;
+            this.size = size;
+            this.ways = ways;
+            this.hash = (item.hashCode() * 31 + size.hashCode()) * 31 + ways.hashCode();
+        }
+
+        String item() {
+            return item;
+        }
+
+        String size() {
+            return size;
+        }
+
+        List<String> ways() {
+            return ways;
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Made made
+                    && hash == made.hash
+                    && item.equals(made.item)
+                    && size.equals(made.size)
+                    && ways.equals(made.ways);
+        }
+    }
 
     private static final class Total {
         private int pieces;

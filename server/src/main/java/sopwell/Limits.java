@@ -249,6 +249,15 @@ public final class Limits {
     /** How long a request may wait for the desk, in milliseconds. */
     public static final long ANSWER_MILLIS_MAX = 5_000;
 
+    /** Tries to sign in or to pair that one address has at once. */
+    public static final int SIGN_IN_BURST_MAX = 10;
+
+    /** How long it takes until an address that has used them has one more, in milliseconds. */
+    public static final long SIGN_IN_EACH_MILLIS = 3_000;
+
+    /** Addresses whose tries are remembered, for each kind of try. */
+    public static final int RATE_ADDRESSES_MAX = 1_024;
+
     /** How deep JSON may nest. */
     public static final int JSON_DEPTH_MAX = 20;
 

@@ -2,6 +2,9 @@ package sopwell;
 
 /** Every limit of Sopwell, with its unit last in its name. Nothing grows without one of these. */
 public final class Limits {
+    /** Deeds that one page of who did what lists. */
+    public static final int AUDIT_DEEDS_MAX = 500;
+
     private Limits() {}
 
     /** Pieces left of something that is counted. */

@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import sopwell.access.AccessState;
 import sopwell.call.CallParser;
+import sopwell.desk.AuditTrail;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -102,7 +104,9 @@ final class StandRoutes implements AutoCloseable {
                         past,
                         recipes,
                         plans,
-                        this::newKey));
+                        this::newKey,
+                        new AuditTrail(log, settings),
+                        () -> AccessState.EMPTY));
         ApiRoutes.add(
                 routes,
                 new ApiContext(

@@ -20,8 +20,8 @@ final class ImportRules {
     /** Slices that hold the rules of the trade, in no order. */
     private static final Set<String> SLICES =
             Set.of(
-                    "money", "menu", "call", "log", "orders", "till", "kitchen", "stock", "mix",
-                    "prep", "whatif");
+                    "money", "menu", "call", "log", "audit", "orders", "till", "kitchen", "stock",
+                    "mix", "prep", "whatif");
 
     /** Packages that compute and do nothing else. */
     private static final Set<String> PURE = with(SLICES, "boards", "counter", "access");
@@ -32,9 +32,10 @@ final class ImportRules {
                     entry("access", Set.of()),
                     entry("money", Set.of()),
                     entry("log", Set.of()),
+                    entry("audit", Set.of("log")),
                     entry("menu", Set.of("money", "log")),
                     entry("call", Set.of("menu")),
-                    entry("orders", Set.of("menu", "money", "log")),
+                    entry("orders", Set.of("menu", "money", "log", "audit")),
                     entry("till", Set.of("orders", "menu", "money", "log")),
                     entry("kitchen", Set.of("orders", "menu", "log")),
                     entry("stock", Set.of("orders", "menu", "log", "money")),

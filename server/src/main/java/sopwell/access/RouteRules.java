@@ -180,7 +180,11 @@ final class RouteRules {
                                     "GET /api/days/{date}/waits")),
                     entry(
                             Right.SEE_MONEY,
-                            List.of("GET /till/{date}", "GET /api/days/{date}/till")),
+                            List.of(
+                                    "GET /audit",
+                                    "GET /audit/{date}",
+                                    "GET /till/{date}",
+                                    "GET /api/days/{date}/till")),
                     entry(
                             Right.CLOSE_DAY,
                             List.of(

@@ -2,6 +2,7 @@ package sopwell.desk;
 
 import java.util.List;
 import java.util.Optional;
+import sopwell.audit.AuditEvent.DoneBy;
 import sopwell.log.Recorded;
 import sopwell.orders.Refusal;
 
@@ -30,11 +31,16 @@ public record Answer(Outcome outcome, List<Recorded> events, Optional<Refusal> r
     }
 
     static Answer done(List<Recorded> events) {
-        return new Answer(Outcome.DONE, events, Optional.empty());
+        return new Answer(Outcome.DONE, ofTheCommand(events), Optional.empty());
     }
 
     static Answer repeated(List<Recorded> events) {
-        return new Answer(Outcome.REPEATED, events, Optional.empty());
+        return new Answer(Outcome.REPEATED, ofTheCommand(events), Optional.empty());
+    }
+
+    /** Who it was is nothing that the command came to. */
+    private static List<Recorded> ofTheCommand(List<Recorded> events) {
+        return events.stream().filter(one -> !(one.event() instanceof DoneBy)).toList();
     }
 
     static Answer refused(Refusal refusal) {

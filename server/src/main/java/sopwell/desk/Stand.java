@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sopwell.Check;
+import sopwell.audit.AuditEvent;
 import sopwell.kitchen.Kitchen;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
@@ -65,6 +66,7 @@ public final class Stand {
     private final Outs outs = new Outs();
     private final OutSpans outSpans = new OutSpans();
     private Selling selling;
+    private String reopenedUnder = "";
     private long seq;
     private long atMs;
 
@@ -77,19 +79,7 @@ public final class Stand {
     public void apply(Recorded recorded) {
         Event event = recorded.event();
         if (event instanceof OrderEvent orderEvent) {
-            List<OrderLine> before = lines(orderEvent);
-            forgetMenus(orderEvent);
-            orders.apply(orderEvent, recorded.atMs());
-            till.apply(orderEvent);
-            outSpans.apply(orderEvent);
-            papers.apply(orderEvent);
-            pass.apply(orderEvent);
-            pans.apply(orderEvent, this::menuOf, recorded.atMs());
-            larder.apply(orderEvent, lines(orderEvent), takings::of, recorded.atMs());
-            Optional<Order> order = orderEvent.about().flatMap(orders::find);
-            outs.apply(orderEvent, before, lines(orderEvent));
-            outSpans.look(outs, recorded.atMs());
-            kitchen.apply(orderEvent, order, recorded.atMs());
+            apply(orderEvent, recorded);
         } else if (event instanceof KitchenEvent kitchenEvent) {
             takeFromPans(kitchenEvent);
             kitchen.apply(kitchenEvent, recorded.atMs());
@@ -123,12 +113,42 @@ public final class Stand {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
             selling = new Selling(menu, outs);
+        } else if (event instanceof AuditEvent auditEvent) {
+            note(auditEvent, recorded.key());
         } else if (!(event instanceof HistoryEvent)) {
             // What was kept of days before this stand is read when it is asked for.
             throw new IllegalStateException("an event of no family: " + event.getClass());
         }
         seq = recorded.seq();
         atMs = recorded.atMs();
+    }
+
+    private void apply(OrderEvent orderEvent, Recorded recorded) {
+        List<OrderLine> before = lines(orderEvent);
+        forgetMenus(orderEvent);
+        orders.apply(orderEvent, recorded.atMs());
+        till.apply(orderEvent);
+        outSpans.apply(orderEvent);
+        papers.apply(orderEvent);
+        pass.apply(orderEvent);
+        pans.apply(orderEvent, this::menuOf, recorded.atMs());
+        larder.apply(orderEvent, lines(orderEvent), takings::of, recorded.atMs());
+        Optional<Order> order = orderEvent.about().flatMap(orders::find);
+        outs.apply(orderEvent, before, lines(orderEvent));
+        outSpans.look(outs, recorded.atMs());
+        kitchen.apply(orderEvent, order, recorded.atMs());
+        if (orderEvent instanceof OrderEvent.DayOpened) {
+            reopenedUnder = "";
+        } else if (orderEvent instanceof OrderEvent.DayReopened) {
+            reopenedUnder = recorded.key();
+        }
+    }
+
+    /** Of what was done by somebody, only the reopening of the day is told before it is asked. */
+    private void note(AuditEvent event, String key) {
+        if (event instanceof AuditEvent.DoneBy done && reopenedUnder.equals(key)) {
+            orders.reopenedBy(done.who());
+        }
     }
 
     /** What goes up was made from the pans; what is brought back was not, after all. */

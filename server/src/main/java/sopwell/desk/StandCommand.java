@@ -1,5 +1,8 @@
 package sopwell.desk;
 
+import sopwell.Check;
+import sopwell.audit.AuditEvent;
+import sopwell.audit.Who;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.QueryCommand;
@@ -30,7 +33,9 @@ public sealed interface StandCommand {
         PAPER,
         MENU,
         RECIPES,
-        CALENDAR
+        CALENDAR,
+        ACCESS,
+        BY
     }
 
     /** This command's kind. */
@@ -121,6 +126,30 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.CALENDAR;
+        }
+    }
+
+    /** Something about who may do what was changed, and is to be noted. */
+    record ForAccess(AuditEvent.AccessChanged changed) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.ACCESS;
+        }
+    }
+
+    /**
+     * Somebody asks for something; who it was is noted beside what must be answered for.
+     *
+     * @param command what is asked, by nobody else
+     */
+    record By(Who who, StandCommand command) implements StandCommand {
+        public By {
+            Check.that(command.kind() != Kind.BY, "a command is asked for by one alone");
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.BY;
         }
     }
 

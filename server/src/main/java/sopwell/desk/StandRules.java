@@ -6,6 +6,7 @@ import java.util.Optional;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenRules;
 import sopwell.kitchen.PaceEvent;
+import sopwell.kitchen.PassCommand;
 import sopwell.kitchen.PassRules;
 import sopwell.kitchen.QueryRules;
 import sopwell.kitchen.StationRules;
@@ -63,12 +64,7 @@ final class StandRules {
         return switch (command.kind()) {
             case ORDER -> orders(stand, ((StandCommand.ForOrders) command).command(), nowMs);
             case KITCHEN -> kitchen(stand, ((StandCommand.ForKitchen) command).command(), nowMs);
-            case PASS ->
-                    PassRules.decide(
-                            stand.pass(),
-                            stand.kitchen(),
-                            stand.orders(),
-                            ((StandCommand.ForPass) command).command());
+            case PASS -> pass(stand, ((StandCommand.ForPass) command).command());
             case PAN ->
                     PanRules.decide(
                             stand.orders(),
@@ -117,7 +113,17 @@ final class StandRules {
                             ((StandCommand.ForCalendar) command).command(),
                             stand.deciding(nowMs));
             case RECIPES -> recipes(stand, (StandCommand.AdoptRecipes) command);
+            case BY -> by(stand, (StandCommand.By) command, nowMs);
+            case ACCESS -> Decision.accepted(((StandCommand.ForAccess) command).changed());
         };
+    }
+
+    private static Decision by(Stand stand, StandCommand.By by, long nowMs) {
+        return Answerable.noted(decided(stand, by.command(), nowMs), by.who());
+    }
+
+    private static Decision pass(Stand stand, PassCommand command) {
+        return PassRules.decide(stand.pass(), stand.kitchen(), stand.orders(), command);
     }
 
     private static Decision recipes(Stand stand, StandCommand.AdoptRecipes adopt) {

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import sopwell.Check;
 import sopwell.Limits;
+import sopwell.audit.Who;
 
 /** The orders of the newest business day. Not thread-safe: its owner is one thread. */
 public final class Orders {
@@ -103,8 +104,20 @@ public final class Orders {
      *
      * @param atMs when, milliseconds since 1970-01-01 UTC
      * @param reason why
+     * @param by who had it go on, if that was noted
      */
-    public record Reopening(long atMs, String reason) {}
+    public record Reopening(long atMs, String reason, Optional<Who> by) {
+        /** One of which nobody noted who it was. */
+        public Reopening(long atMs, String reason) {
+            this(atMs, reason, Optional.empty());
+        }
+    }
+
+    /** Notes who it was that had the day go on, the last time that it did. */
+    public void reopenedBy(Who who) {
+        Reopening last = reopenings.remove(reopenings.size() - 1);
+        reopenings.add(new Reopening(last.atMs(), last.reason(), Optional.of(who)));
+    }
 
     /** Every order of the newest day in the order in which they were placed. */
     public Collection<Order> all() {

@@ -3,6 +3,7 @@ package sopwell.storage;
 import java.io.IOException;
 import java.time.DateTimeException;
 import sopwell.Check;
+import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PassEvent;
@@ -117,6 +118,8 @@ final class EventCodec {
             OutBodies.write(body, out);
         } else if (event instanceof HistoryEvent history) {
             HistoryBodies.write(body, history);
+        } else if (event instanceof AuditEvent audit) {
+            AuditBodies.write(body, audit);
         } else if (event instanceof TillEvent till) {
             TillBodies.write(body, till);
         } else {
@@ -171,6 +174,8 @@ final class EventCodec {
             case HANDS_SET -> StationBodies.read(body, StationEvent.Kind.HANDS_SET);
             case QUERY_ASKED -> QueryBodies.read(body, QueryEvent.Kind.ASKED);
             case QUERY_ANSWERED -> QueryBodies.read(body, QueryEvent.Kind.ANSWERED);
+            case DONE_BY -> AuditBodies.read(body, AuditEvent.Kind.DONE_BY);
+            case ACCESS_CHANGED -> AuditBodies.read(body, AuditEvent.Kind.ACCESS_CHANGED);
             case PAST_DAY_KEPT -> HistoryBodies.read(body, HistoryEvent.Kind.KEPT);
         };
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PassEvent;
@@ -73,7 +74,9 @@ enum EventName {
     PART_REMADE("part-remade", 1, KitchenEvent.PartRemade.class),
     QUERY_ASKED("query-asked", 1, QueryEvent.QueryAsked.class),
     QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class),
-    PAST_DAY_KEPT("past-day-kept", 1, HistoryEvent.PastDayKept.class);
+    PAST_DAY_KEPT("past-day-kept", 1, HistoryEvent.PastDayKept.class),
+    DONE_BY("done-by", 1, AuditEvent.DoneBy.class),
+    ACCESS_CHANGED("access-changed", 1, AuditEvent.AccessChanged.class);
 
     /** The events of which there are a few for a day at most; the log can list these. */
     static final List<EventName> RARE =
@@ -85,7 +88,8 @@ enum EventName {
                     CALENDAR_SET,
                     OUT_MARKED,
                     OUT_LIFTED,
-                    PAST_DAY_KEPT);
+                    PAST_DAY_KEPT,
+                    DONE_BY);
 
     private static final Map<String, EventName> BY_WRITTEN = byWritten();
     private static final Map<Class<? extends Event>, EventName> BY_TYPE = byType();

@@ -32,7 +32,7 @@ final class SqliteFile {
     static final int APPLICATION_ID = 0x536F7077;
 
     /** The newest schema that this Sopwell knows. */
-    static final int SCHEMA_VERSION = 4;
+    static final int SCHEMA_VERSION = 5;
 
     /** What makes each version of the one before; the first makes a log of an empty file. */
     private static final List<String> SCRIPTS =
@@ -40,7 +40,8 @@ final class SqliteFile {
                     "/schema/0001-log.sql",
                     "/schema/0002-recipes.sql",
                     "/schema/0003-calendar.sql",
-                    "/schema/0004-history.sql");
+                    "/schema/0004-history.sql",
+                    "/schema/0005-done-by.sql");
 
     private SqliteFile() {}
 

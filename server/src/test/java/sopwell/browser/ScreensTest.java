@@ -35,6 +35,7 @@ class ScreensTest {
                     "/prep/calendar",
                     "/till",
                     "/close",
+                    "/audit",
                     "/screens",
                     "/recipes",
                     "/till/today",

@@ -40,6 +40,7 @@ final class DaySim {
     private static final int EVERY_STATE = 25;
     private static final int EVERY_REPLAY = 70;
     private static final int EVERY_MIX = 5;
+    private static final int EVERY_ACCESS = 40;
 
     private final long seed;
     private final Store store;
@@ -122,14 +123,24 @@ final class DaySim {
             if (!answered.isEmpty() && world.oneIn(40)) {
                 askings.add(world.any(answered));
             }
+            if (step % EVERY_ACCESS == 0) {
+                StandCommand access = People.changeOfAccess(step / EVERY_ACCESS);
+                askings.add(new Asking("a" + step, print(access), asking(access).command()));
+            }
             trouble();
             run(askings);
         }
         look();
     }
 
+    /** Most of what is done is done by somebody. */
     private Asking asking(StandCommand command) {
-        return new Asking("s" + step, print(command), command);
+        int turn = step % (People.ALL.size() + 1);
+        StandCommand by =
+                turn < People.ALL.size()
+                        ? new StandCommand.By(People.ALL.get(turn), command)
+                        : command;
+        return new Asking("s" + step, print(command), by);
     }
 
     private static Asking recipes() {
@@ -158,7 +169,8 @@ final class DaySim {
 
     /** A second press: the same under a key of its own. */
     private Asking again(StandCommand command) {
-        return new Asking("s" + step + "-again", asking(command).fingerprint(), command);
+        Asking first = asking(command);
+        return new Asking(first.key() + "-again", first.fingerprint(), first.command());
     }
 
     private void trouble() {
@@ -214,6 +226,10 @@ final class DaySim {
                         + answer.refusal().map(r -> r.reason().toString()).orElse("")
                         + answer.events().size());
         validator.answered(asking.key(), answer);
+        if (answer.outcome() == Answer.Outcome.DONE
+                || answer.outcome() == Answer.Outcome.REPEATED) {
+            validator.askedBy(asking.key(), People.behind(asking.command()));
+        }
         if (answer.outcome() != Answer.Outcome.REFUSED && !answer.events().isEmpty()) {
             answered.add(asking);
         }

@@ -42,6 +42,8 @@ public enum Invariant {
     QUERIES,
     /** Nothing is sold that is out; counts go down and up. */
     OUTS,
+    /** Who did what must be answered for, and nobody else, stands behind it. */
+    AUDIT,
     /** A copy says that it is one. */
     PAPERS,
     /** The log read again gives the same stand. */

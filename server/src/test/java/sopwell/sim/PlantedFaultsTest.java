@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import sopwell.audit.AuditEvent;
+import sopwell.audit.Who;
 import sopwell.boards.Board;
 import sopwell.boards.CounterBoard;
 import sopwell.boards.PartRow;
@@ -119,6 +121,22 @@ class PlantedFaultsTest {
                         totals.totalCents() + 1);
         List<Recorded> without = before.subList(0, before.size() - 1);
         assertBooks(Invariant.PRICES, without, Changed.with(order, "totals", dearer));
+    }
+
+    @Test
+    void namesWhatNobodyAnswersFor() {
+        Recorded done = last(AuditEvent.DoneBy.class);
+        List<Recorded> before = until(done).subList(0, (int) done.seq() - 1);
+        Validator validator = fed(before);
+        Who who = ((AuditEvent.DoneBy) done.event()).who();
+        validator.askedBy(done.key(), Optional.of(who));
+        assertEquals(Set.of(Invariant.AUDIT), found(validator));
+        Validator right = fed(until(done));
+        right.askedBy(done.key(), Optional.of(who));
+        assertEquals(Set.of(), found(right));
+        right.askedBy(done.key(), Optional.of(new Who("s9", "", "", "line")));
+        assertEquals(Set.of(Invariant.AUDIT), found(right));
+        assertBooks(Invariant.AUDIT, until(done), new AuditEvent.DoneBy(who));
     }
 
     @Test

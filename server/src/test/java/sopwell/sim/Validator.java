@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import sopwell.audit.AuditEvent;
+import sopwell.audit.Who;
 import sopwell.boards.Board;
 import sopwell.desk.Answer;
 import sopwell.desk.Stand;
@@ -34,6 +37,7 @@ final class Validator {
     private final MoneyBook money;
     private final QueryBook queries;
     private final OutBook outs;
+    private final AuditBook audit;
     private final Map<String, Integer> papers = new HashMap<>();
     private final Map<String, List<Recorded>> byKey = new HashMap<>();
     private BoardCheck boards;
@@ -52,6 +56,7 @@ final class Validator {
         money = new MoneyBook(orders, complaints);
         queries = new QueryBook(complaints);
         outs = new OutBook(orders, complaints);
+        audit = new AuditBook(complaints);
         newBoards();
     }
 
@@ -92,6 +97,7 @@ final class Validator {
         money.take(recorded);
         queries.take(recorded, parts);
         outs.take(recorded);
+        audit.take(recorded);
         paper(recorded);
     }
 
@@ -183,6 +189,11 @@ final class Validator {
         complaints.that(holds, invariant, says, "");
     }
 
+    /** Compares what was done with who asked for it. */
+    void askedBy(String asked, Optional<Who> who) {
+        audit.answered(asked, who);
+    }
+
     /** Compares an answer with the log. */
     void answered(String asked, Answer answer) {
         List<Recorded> kept = byKey.getOrDefault(asked, List.of());
@@ -201,10 +212,13 @@ final class Validator {
         }
     }
 
-    /** Events as they can be compared: menus and books by their revision. */
+    /** Events as they are answered: menus and books by their revision, without who it was. */
     private static List<Object> plain(List<Recorded> events) {
         List<Object> plain = new ArrayList<>();
         for (Recorded one : events) {
+            if (one.event() instanceof AuditEvent.DoneBy) {
+                continue;
+            }
             plain.add(List.of(one.seq(), one.atMs(), one.key(), one.ordinal()));
             if (one.event() instanceof MenuEvent.MenuAdopted adopted) {
                 plain.add(adopted.menu().revision());

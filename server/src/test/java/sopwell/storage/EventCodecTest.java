@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PassEvent;
@@ -54,7 +55,8 @@ class EventCodecTest {
                         MenuEvent.class,
                         CalendarEvent.class,
                         RecipeEvent.class,
-                        HistoryEvent.class)) {
+                        HistoryEvent.class,
+                        AuditEvent.class)) {
             happened.addAll(List.of(family.getPermittedSubclasses()));
         }
         Set<Class<?>> named = new HashSet<>();

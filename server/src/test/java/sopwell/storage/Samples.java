@@ -10,6 +10,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sopwell.audit.AuditEvent;
+import sopwell.audit.Who;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
 import sopwell.kitchen.PartId;
@@ -200,10 +202,17 @@ final class Samples {
         OrderEvent again = new OrderEvent.DayReopened(date, "a party came late");
         return Stream.of(
                         List.of(remade, recipes, again, calendar(), pastDay(date)),
+                        audit(),
                         oneOfEach(date, placed, part, query),
                         StockSamples.oneOfEach())
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    private static List<Event> audit() {
+        return List.of(
+                new AuditEvent.DoneBy(new Who("s3", "d2", "t1", "lead")),
+                new AuditEvent.AccessChanged(AuditEvent.Change.PIN_SET, "s3", "d2", "t1"));
     }
 
     private static Event calendar() {

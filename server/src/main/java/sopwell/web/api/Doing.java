@@ -9,6 +9,7 @@ import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.log.Recorded;
 import sopwell.orders.OrderCommand;
+import sopwell.web.Actors;
 import sopwell.web.Problem;
 import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
@@ -29,7 +30,8 @@ final class Doing {
      */
     static CompletableFuture<Reply> submit(
             Desk desk, Ask ask, StandCommand command, Function<List<Recorded>, Reply> done) {
-        return desk.submit(ask.key(), ask.fingerprint(), command)
+        StandCommand by = new StandCommand.By(Actors.of(ask.exchange()), command);
+        return desk.submit(ask.key(), ask.fingerprint(), by)
                 .thenApplyAsync(answer -> reply(answer, ask, done), ask.exchange().getIoThread());
     }
 

@@ -11,7 +11,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import sopwell.Limits;
+import sopwell.audit.Who;
+import sopwell.desk.StandCommand;
 import sopwell.money.CardNumber;
+import sopwell.web.Actors;
 import sopwell.web.Fingerprint;
 
 /**
@@ -23,6 +26,7 @@ import sopwell.web.Fingerprint;
  * @param key the idempotency key from the header, or from the form's field {@code key}, or empty
  * @param fingerprint condenses method, path and body
  * @param cashier whose till the screen takes money for, from its cookie, or empty
+ * @param who who asks
  * @param partial whether a fragment is wanted rather than a page
  * @param tooLarge whether the body was larger than any form of ours, and not read to its end
  */
@@ -33,6 +37,7 @@ record Ask(
         String key,
         String fingerprint,
         String cashier,
+        Who who,
         boolean partial,
         boolean tooLarge) {
     /** The cookie by which a screen remembers its cashier. */
@@ -66,8 +71,14 @@ record Ask(
                 key,
                 print,
                 cashier(exchange),
+                Actors.of(exchange),
                 exchange.getRequestHeaders().contains("HX-Request"),
                 body.length > BODY_BYTES_MAX);
+    }
+
+    /** A command as asked for by whoever asks. */
+    StandCommand by(StandCommand command) {
+        return new StandCommand.By(who, command);
     }
 
     String in(String name) {

@@ -23,6 +23,7 @@ public final class Assets {
     public static final List<String> NAMES =
             List.of(
                     "css/tokens.css",
+                    "css/audit.css",
                     "css/base.css",
                     "css/board.css",
                     "css/rows.css",

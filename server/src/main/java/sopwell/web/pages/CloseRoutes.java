@@ -76,7 +76,14 @@ final class CloseRoutes {
                 new CloseStockView(ShelfRoutes.words(context, ask), state.stock(), nowMs);
         CloseView view =
                 new CloseView(
-                        ask.screen().t(), state, context.keys(), sentence, reason, stock, moved);
+                        ask.screen().t(),
+                        state,
+                        context.keys(),
+                        sentence,
+                        reason,
+                        stock,
+                        moved,
+                        new WhoWords(context.access()));
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("v", view);

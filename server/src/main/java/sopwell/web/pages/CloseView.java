@@ -26,6 +26,7 @@ import sopwell.web.T;
  * @param reason what was typed as the reason to reopen
  * @param stock what shelves and batches want, in words
  * @param moved shares that differ from the same weekdays before by more than chance, in words
+ * @param words who somebody was
  */
 public record CloseView(
         T t,
@@ -34,7 +35,8 @@ public record CloseView(
         String sentence,
         String reason,
         CloseStockView stock,
-        List<String> moved) {
+        List<String> moved,
+        WhoWords words) {
     public CloseView {
         moved = List.copyOf(moved);
     }
@@ -159,6 +161,14 @@ public record CloseView(
     /** What is due on an order that is over. */
     public String owed(TillView.Unsettled order) {
         return CounterView.owed(t, order.dueCents());
+    }
+
+    /** Why the day went on, and who had it go on if that was noted. */
+    public String why(Orders.Reopening again) {
+        String reason = t.reason(again.reason());
+        return again.by()
+                .map(who -> t.of("close.again.by", reason, words.who(who, t)))
+                .orElse(reason);
     }
 
     public String time(long atMs) {

@@ -149,7 +149,10 @@ final class CounterRoutes {
         Answer answer =
                 PageHandling.await(
                         context.desk()
-                                .submit(form.key(), ask.fingerprint(), new ForOrders(command)));
+                                .submit(
+                                        form.key(),
+                                        ask.fingerprint(),
+                                        ask.by(new ForOrders(command))));
         return switch (answer.outcome()) {
             case DONE, REPEATED -> done(ask, form, answer.events());
             case REFUSED -> {
@@ -215,7 +218,10 @@ final class CounterRoutes {
         Answer answer =
                 PageHandling.await(
                         context.desk()
-                                .submit(ask.key(), ask.fingerprint(), new ForOrders(command)));
+                                .submit(
+                                        ask.key(),
+                                        ask.fingerprint(),
+                                        ask.by(new ForOrders(command))));
         return switch (answer.outcome()) {
             case DONE, REPEATED -> leaveVoid(ask);
             case REFUSED -> {

@@ -48,7 +48,10 @@ final class OutRoutes {
         Answer answer =
                 PageHandling.await(
                         context.desk()
-                                .submit(ask.key(), ask.fingerprint(), new ForOuts(command.get())));
+                                .submit(
+                                        ask.key(),
+                                        ask.fingerprint(),
+                                        ask.by(new ForOuts(command.get()))));
         return switch (answer.outcome()) {
             case DONE, REPEATED ->
                     ask.partial() ? page(200, ask, "") : PageHandling.redirect("/outs");

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import sopwell.access.AccessState;
 import sopwell.call.CallParser;
+import sopwell.desk.AuditTrail;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
@@ -31,6 +33,8 @@ import sopwell.web.past.PastDays;
  * @param recipes books of recipes as documents
  * @param plans what to prepare
  * @param keys makes idempotency keys for forms; each call gives another one
+ * @param trail who did what
+ * @param access whom the stand knows just now
  */
 public record PageContext(
         Desk desk,
@@ -48,4 +52,6 @@ public record PageContext(
         PastDays past,
         RecipeDocs recipes,
         PrepPlans plans,
-        Supplier<String> keys) {}
+        Supplier<String> keys,
+        AuditTrail trail,
+        Supplier<AccessState> access) {}

@@ -137,7 +137,7 @@ final class PageHandling {
         if (!ask.hasKey()) {
             return notDone.say(400, t.get("api.key-missing"));
         }
-        Answer answer = await(context.desk().submit(ask.key(), ask.fingerprint(), command));
+        Answer answer = await(context.desk().submit(ask.key(), ask.fingerprint(), ask.by(command)));
         return switch (answer.outcome()) {
             case DONE, REPEATED -> done.say(answer.events());
             case REFUSED -> {

@@ -47,6 +47,7 @@ public final class PageRoutes {
         new RecipeRoutes(context, handling).add(routes);
         new PlaybackRoutes(context, handling).add(routes);
         new WhatIfRoutes(context, handling).add(routes);
+        new AuditRoutes(context, handling).add(routes);
         new WaitRoutes(context, handling).add(routes);
     }
 

@@ -149,7 +149,8 @@ final class PayRoutes {
         if (key.isEmpty()) {
             return show(400, ask, PayView.Said.no(t.get("api.key-missing")));
         }
-        Answer answer = PageHandling.await(context.desk().submit(key, ask.fingerprint(), command));
+        Answer answer =
+                PageHandling.await(context.desk().submit(key, ask.fingerprint(), ask.by(command)));
         return switch (answer.outcome()) {
             case DONE, REPEATED ->
                     show(200, ask, said(answer, type, t))

@@ -101,7 +101,8 @@ final class RecipeRoutes {
                 new StandCommand.AdoptRecipes(
                         context.recipes().book().apply(edit.parts()), ask.field("revision"));
         Answer answer =
-                PageHandling.await(context.desk().submit(ask.key(), ask.fingerprint(), command));
+                PageHandling.await(
+                        context.desk().submit(ask.key(), ask.fingerprint(), ask.by(command)));
         return switch (answer.outcome()) {
             case DONE, REPEATED ->
                     page(ask, 200, book(), new Shown(Map.of(), Map.of(), said(before, id, t)));

@@ -11,7 +11,7 @@ import sopwell.till.Takings;
 import sopwell.web.T;
 
 /** A day's money in one language, as rows of words and amounts. Immutable. */
-public record ReportView(T t, DayReport report, ZoneId zone) {
+public record ReportView(T t, DayReport report, ZoneId zone, WhoWords words) {
     /**
      * One row.
      *
@@ -107,9 +107,12 @@ public record ReportView(T t, DayReport report, ZoneId zone) {
                 .map(
                         again ->
                                 t.of(
-                                        "report.reopened",
+                                        again.by().isPresent()
+                                                ? "report.reopened.by"
+                                                : "report.reopened",
                                         t.time(again.atMs(), zone),
-                                        t.reason(again.reason())))
+                                        t.reason(again.reason()),
+                                        again.by().map(who -> words.who(who, t)).orElse("")))
                 .toList();
     }
 

@@ -133,7 +133,13 @@ final class TillRoutes {
         params.put(
                 "v",
                 day.found()
-                        .map(r -> new ReportView(ask.screen().t(), r, context.settings().zone()))
+                        .map(
+                                r ->
+                                        new ReportView(
+                                                ask.screen().t(),
+                                                r,
+                                                context.settings().zone(),
+                                                new WhoWords(context.access())))
                         .orElse(null));
         params.put("sentence", day.sentence());
         params.put("live", AskedDay.isToday(ask));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sopwell.audit.AuditEvent;
 import sopwell.desk.Stand;
 import sopwell.kitchen.OrderStage;
 import sopwell.log.Event;
@@ -53,6 +54,7 @@ final class Curve {
                 || event instanceof RecipeEvent
                 || event instanceof CalendarEvent
                 || event instanceof HistoryEvent
+                || event instanceof AuditEvent
                 || event instanceof LarderEvent
                 || event instanceof BatchEvent);
     }

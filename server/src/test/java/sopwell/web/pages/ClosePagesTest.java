@@ -133,13 +133,17 @@ class ClosePagesTest {
         assertTrue(other.body().contains("value=\"a slip\""), "what was typed stays");
         assertEquals(303, stand.post("/close/reopened", why).statusCode());
         String reopened = stand.get("/close").body();
-        assertTrue(reopened.contains("<span>a party came late</span>"), reopened);
+        assertTrue(
+                reopened.contains("<span>a party came late, by Owner, at this machine</span>"),
+                reopened);
         assertTrue(reopened.contains("action=\"/close/closed\""), reopened);
 
         voided(stand.place("beef dry", ""));
         closed("second");
         String till = stand.get("/till/2026-11-27").body();
-        assertTrue(till.contains("Reopened at 12:00: a party came late"), till);
+        assertTrue(
+                till.contains("Reopened at 12:00 by Owner, at this machine: a party came late"),
+                till);
         String mix = stand.get("/mix/2026-11-27").body();
         assertEquals(200, stand.get("/mix/2026-11-27").statusCode(), mix);
         String page = stand.get("/close").body();

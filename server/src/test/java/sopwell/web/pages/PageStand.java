@@ -19,9 +19,11 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
+import sopwell.access.AccessState;
 import sopwell.call.CallParser;
 import sopwell.counter.CallViews;
 import sopwell.desk.Answer;
+import sopwell.desk.AuditTrail;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -56,6 +58,7 @@ import sopwell.web.past.PastDays;
 public final class PageStand implements AutoCloseable {
     private final AtomicReference<Instant> now =
             new AtomicReference<>(Instant.parse("2026-11-27T18:00:00Z"));
+    private final AtomicReference<AccessState> access = new AtomicReference<>(AccessState.EMPTY);
     private final AtomicInteger keys = new AtomicInteger();
     private final MemoryLog log = new MemoryLog("test");
     private final Follower follower;
@@ -110,7 +113,9 @@ public final class PageStand implements AutoCloseable {
                                 RecipeReader::read,
                                 RecipeWriter::book),
                         plans,
-                        () -> "form-" + keys.incrementAndGet());
+                        () -> "form-" + keys.incrementAndGet(),
+                        new AuditTrail(log, settings),
+                        access::get);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, new HtmlFrames(pages, texts.in(lang)));
@@ -144,6 +149,11 @@ public final class PageStand implements AutoCloseable {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+    }
+
+    /** Whom it knows from now on. */
+    void knows(AccessState state) {
+        access.set(state);
     }
 
     void later(long seconds) {

@@ -1,0 +1,71 @@
+package sopwell.audit;
+
+import sopwell.log.Event;
+
+/** Who did something, and what became of who may do what. Ids only, never a name. */
+public sealed interface AuditEvent extends Event {
+    /** Which record an event is, for switches that must be complete. */
+    enum Kind {
+        DONE_BY,
+        ACCESS_CHANGED
+    }
+
+    /** This event's kind. */
+    Kind kind();
+
+    /** Who did what the events before it say that belong to the same command; its last event. */
+    record DoneBy(Who who) implements AuditEvent {
+        @Override
+        public Kind kind() {
+            return Kind.DONE_BY;
+        }
+    }
+
+    /**
+     * Something changed about who may do what.
+     *
+     * @param change what
+     * @param person the id of the person that it is about, or empty
+     * @param device the id of the device that it is about, or empty
+     * @param token the id of the program's token that it is about, or empty
+     */
+    record AccessChanged(Change change, String person, String device, String token)
+            implements AuditEvent {
+        /** Something about a person. */
+        public static AccessChanged ofPerson(Change change, String person) {
+            return new AccessChanged(change, person, "", "");
+        }
+
+        /** Something about a device. */
+        public static AccessChanged ofDevice(Change change, String device) {
+            return new AccessChanged(change, "", device, "");
+        }
+
+        /** Something about a program's token. */
+        public static AccessChanged ofToken(Change change, String token) {
+            return new AccessChanged(change, "", "", token);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.ACCESS_CHANGED;
+        }
+    }
+
+    /** What can change about who may do what. Their written form is frozen as events' names are. */
+    enum Change {
+        PERSON_ADDED,
+        PERSON_CHANGED,
+        PERSON_LEFT,
+        PIN_SET,
+        PIN_LOCKED,
+        PASSWORD_SET,
+        PASSWORD_LOCKED,
+        UNLOCKED,
+        DEVICE_PAIRED,
+        DEVICE_CHANGED,
+        DEVICE_REVOKED,
+        TOKEN_MADE,
+        TOKEN_REVOKED
+    }
+}

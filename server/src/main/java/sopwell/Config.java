@@ -200,6 +200,15 @@ final class Config {
         List<String> names = new ArrayList<>();
 
         @Option(
+                names = "--connections-per-address",
+                paramLabel = "N",
+                defaultValue = "" + Limits.CONNECTIONS_PER_ADDRESS_MAX,
+                description =
+                        "Connections that one address may have at once: ${DEFAULT-VALUE}. More are"
+                                + " needed only when many devices come through one address.")
+        int connectionsPerAddress = Limits.CONNECTIONS_PER_ADDRESS_MAX;
+
+        @Option(
                 names = "--start-with",
                 paramLabel = "WHAT",
                 defaultValue = "menu",

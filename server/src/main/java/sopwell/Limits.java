@@ -91,11 +91,14 @@ public final class Limits {
     /** An id of a station, step, group, option or item, in characters. */
     public static final int ID_CHARS_MAX = 40;
 
-    /** Commands that may wait for the desk; one more is told to come again. */
-    public static final int DESK_QUEUE_COMMANDS_MAX = 4_096;
+    /**
+     * Commands that may wait for the desk; one more is told to come again. So few that even a slow
+     * box is done with them within a second, and those who wait are answered in time.
+     */
+    public static final int DESK_QUEUE_COMMANDS_MAX = 256;
 
     /** Commands that the desk takes into one transaction. */
-    public static final int DESK_BATCH_COMMANDS_MAX = 512;
+    public static final int DESK_BATCH_COMMANDS_MAX = 128;
 
     /** Events that are written in one transaction when whole days are made at once. */
     public static final int BULK_BATCH_EVENTS = 4_096;
@@ -222,6 +225,33 @@ public final class Limits {
     /** A screen not heard from for so long is taken off the list, in milliseconds. */
     public static final long PONG_MILLIS_MAX = 9_000;
 
+    /** Frames that a screen may send at once, whatever they are; then it is not read for a while. */
+    public static final int SOCKET_FRAMES_BURST_MAX = 100;
+
+    /** Frames that a screen may send each second after that. */
+    public static final int SOCKET_FRAMES_PER_SECOND_MAX = 20;
+
+    /**
+     * Connections that one address has at once, unless the stand is told another number. A browser
+     * needs six and one for its board; behind one router there may be several.
+     */
+    public static final int CONNECTIONS_PER_ADDRESS_MAX = 64;
+
+    /** Connections of all addresses together; most are screens. */
+    public static final int CONNECTIONS_MAX = 8_000;
+
+    /** Connections that the system keeps until they are looked at. */
+    public static final int BACKLOG_CONNECTIONS = 1_000;
+
+    /** Threads for pages, for each core. */
+    public static final int WORKERS_PER_CORE = 8;
+
+    /** How long the body of a request may take to arrive after its head, in milliseconds. */
+    public static final int BODY_MILLIS_MAX = 5_000;
+
+    /** What of an answer that has begun must be taken each {@link #BODY_MILLIS_MAX}, in bytes. */
+    public static final long ANSWER_TAKEN_BYTES_MIN = 4_096;
+
     /** The body of a request, in bytes. */
     public static final long BODY_BYTES_MAX = 65_536;
 
@@ -263,6 +293,18 @@ public final class Limits {
 
     /** How deep JSON may nest. */
     public static final int JSON_DEPTH_MAX = 20;
+
+    /** A text in JSON, in characters: twice a call, so that a call too long hears why. */
+    public static final int JSON_TEXT_CHARS_MAX = 16_000;
+
+    /** A number in JSON, in characters. */
+    public static final int JSON_NUMBER_CHARS_MAX = 20;
+
+    /** A field's name in JSON, in characters. */
+    public static final int JSON_FIELD_CHARS_MAX = 64;
+
+    /** Brackets, fields and values in JSON: a few times the largest book of recipes. */
+    public static final int JSON_TOKENS_MAX = 16_384;
 
     /** How long ago a call may have been taken that is placed only now, in milliseconds: a day. */
     public static final long TAKEN_AGO_MILLIS_MAX = 86_400_000;

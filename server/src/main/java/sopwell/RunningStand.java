@@ -104,7 +104,11 @@ final class RunningStand implements AutoCloseable {
         try {
             this.server =
                     new Server(
-                            new Server.Place(asked.host, asked.port, names(asked)),
+                            new Server.Place(
+                                    asked.host,
+                                    asked.port,
+                                    names(asked),
+                                    asked.connectionsPerAddress),
                             routes::add,
                             hub,
                             new JsonFrames(),

@@ -11,9 +11,23 @@ public final class TestStand implements AutoCloseable {
         this.stand = stand;
     }
 
+    /** Connections of one address, where a test is about something else. */
+    private static final int MANY_CONNECTIONS = 2_000;
+
     /** Starts a stand with the demo's menu, or goes on with what the folder holds. */
     public static TestStand start(Path data) {
+        return start(data, MANY_CONNECTIONS);
+    }
+
+    /** The same with so many connections for each address. */
+    public static TestStand start(Path data, int connectionsPerAddress) {
+        return start(data, connectionsPerAddress, InstantSource.system());
+    }
+
+    /** The same with a clock of the test's. */
+    public static TestStand start(Path data, int connectionsPerAddress, InstantSource clock) {
         Config.Serve asked = new Config.Serve();
+        asked.connectionsPerAddress = connectionsPerAddress;
         asked.data = data;
         asked.host = "127.0.0.1";
         asked.port = 0;
@@ -22,7 +36,7 @@ public final class TestStand implements AutoCloseable {
             return new TestStand(
                     RunningStand.start(
                             asked,
-                            new RunningStand.Clocks(InstantSource.system(), System::nanoTime)));
+                            new RunningStand.Clocks(clock, System::nanoTime)));
         } catch (StartRefused refused) {
             throw new AssertionError(refused.getMessage(), refused);
         }

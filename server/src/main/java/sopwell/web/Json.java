@@ -26,8 +26,11 @@ public final class Json {
                     .streamReadConstraints(
                             StreamReadConstraints.builder()
                                     .maxNestingDepth(Limits.JSON_DEPTH_MAX)
-                                    .maxNumberLength(20)
-                                    .maxNameLength(64)
+                                    .maxStringLength(Limits.JSON_TEXT_CHARS_MAX)
+                                    .maxNumberLength(Limits.JSON_NUMBER_CHARS_MAX)
+                                    .maxNameLength(Limits.JSON_FIELD_CHARS_MAX)
+                                    .maxDocumentLength(Limits.BODY_BYTES_MAX)
+                                    .maxTokenCount(Limits.JSON_TOKENS_MAX)
                                     .build())
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .build();

@@ -1,19 +1,14 @@
 package sopwell.web;
 
-import io.undertow.Undertow;
-import io.undertow.UndertowOptions;
 import io.undertow.server.HttpHandler;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
 import io.undertow.server.handlers.GracefulShutdownHandler;
 import io.undertow.server.handlers.PathHandler;
 import jakarta.servlet.ServletException;
-import java.net.InetSocketAddress;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.xnio.Options;
-import sopwell.Limits;
 import sopwell.menu.Lang;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
@@ -23,9 +18,10 @@ import sopwell.web.live.LiveEndpoint;
 public final class Server implements AutoCloseable {
     private static final long DRAIN_MILLIS_MAX = 5_000;
 
-    private final Undertow undertow;
+    private final Place place;
     private final GracefulShutdownHandler shutdown;
     private final BoardHub hub;
+    private volatile Listening listening;
 
     /**
      * Where to listen.
@@ -33,8 +29,9 @@ public final class Server implements AutoCloseable {
      * @param host an address or name of this machine
      * @param port 0 for any free one
      * @param names the names and addresses by which the stand is called, lower case
+     * @param connectionsPerAddressMax connections that one address has at once
      */
-    public record Place(String host, int port, Set<String> names) {
+    public record Place(String host, int port, Set<String> names, int connectionsPerAddressMax) {
         public Place {
             names = Set.copyOf(names);
         }
@@ -54,6 +51,7 @@ public final class Server implements AutoCloseable {
             FrameWriter json,
             Map<Lang, FrameWriter> html)
             throws ServletException {
+        this.place = place;
         this.hub = hub;
         Texts texts = Texts.load();
         NotedRoutes routing = new NotedRoutes();
@@ -70,18 +68,22 @@ public final class Server implements AutoCloseable {
                                 e ->
                                         (LiveEndpoint.isHandshake(e) ? live : absent)
                                                 .handleRequest(e));
-        this.shutdown = new GracefulShutdownHandler(new Doors(paths, place.names(), texts));
-        this.undertow = build(place, shutdown);
+        HttpHandler doors = new Doors(paths, place.names(), texts);
+        this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors));
     }
 
-    /** Listens from now on. */
+    /**
+     * Listens from now on.
+     *
+     * @throws java.io.UncheckedIOException when the address can't be had
+     */
     public void start() {
-        undertow.start();
+        listening = new Listening(place, shutdown);
     }
 
     /** The port that it listens on. */
     public int port() {
-        return ((InetSocketAddress) undertow.getListenerInfo().get(0).getAddress()).getPort();
+        return listening.port();
     }
 
     /** Takes no new requests, answers those under way, and tells the screens to come back. */
@@ -94,7 +96,7 @@ public final class Server implements AutoCloseable {
             Thread.currentThread().interrupt();
         }
         hub.close();
-        undertow.stop();
+        listening.close();
     }
 
     private static void refuse(HttpServerExchange exchange, Problem problem) {
@@ -106,21 +108,5 @@ public final class Server implements AutoCloseable {
         Reply.problem(Problem.of(ProblemKind.METHOD_WRONG, text, allowed))
                 .with("Allow", allowed)
                 .send(exchange);
-    }
-
-    private static Undertow build(Place place, HttpHandler root) {
-        return Undertow.builder()
-                .addHttpListener(place.port(), place.host(), root)
-                .setSocketOption(Options.SEND_BUFFER, Limits.SEND_BUFFER_BYTES)
-                .setServerOption(UndertowOptions.MAX_ENTITY_SIZE, Limits.BODY_DRAINED_BYTES_MAX)
-                .setServerOption(UndertowOptions.MAX_HEADER_SIZE, Limits.HEADER_BYTES_MAX)
-                .setServerOption(UndertowOptions.MAX_HEADERS, Limits.HEADERS_MAX)
-                .setServerOption(UndertowOptions.MAX_PARAMETERS, Limits.PARAMETERS_MAX)
-                .setServerOption(UndertowOptions.MAX_COOKIES, Limits.COOKIES_MAX)
-                .setServerOption(UndertowOptions.REQUEST_PARSE_TIMEOUT, Limits.HEAD_MILLIS_MAX)
-                .setServerOption(UndertowOptions.NO_REQUEST_TIMEOUT, Limits.NO_REQUEST_MILLIS_MAX)
-                .setServerOption(UndertowOptions.ENABLE_HTTP2, false)
-                .setServerOption(UndertowOptions.ALWAYS_SET_KEEP_ALIVE, false)
-                .build();
     }
 }

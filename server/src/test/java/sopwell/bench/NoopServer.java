@@ -28,7 +28,7 @@ public final class NoopServer {
         BoardHub hub = new BoardHub(follower, "noop", InstantSource.system(), System::nanoTime);
         Server server =
                 new Server(
-                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1")),
+                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 1_000),
                         routes -> routes.post("/noop", NoopServer::answer),
                         hub,
                         frame -> "",

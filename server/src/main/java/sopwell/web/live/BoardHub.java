@@ -118,6 +118,11 @@ public final class BoardHub implements AutoCloseable {
         audience.find(outlet).ifPresent(screen -> screen.heard(nanos.getAsLong()));
     }
 
+    /** A clock that never jumps. */
+    LongSupplier nanos() {
+        return nanos;
+    }
+
     /** How many screens are connected. */
     public int screens() {
         return audience.size();

@@ -1,10 +1,9 @@
 package sopwell.web.live;
 
+import io.undertow.websockets.jsr.UndertowSession;
 import jakarta.websocket.CloseReason;
 import jakarta.websocket.Endpoint;
 import jakarta.websocket.EndpointConfig;
-import jakarta.websocket.MessageHandler;
-import jakarta.websocket.PongMessage;
 import jakarta.websocket.Session;
 import java.util.List;
 import java.util.Map;
@@ -35,13 +34,9 @@ final class BoardSocket extends Endpoint {
     @Override
     public void onOpen(Session session, EndpointConfig config) {
         session.setMaxIdleTimeout(0);
-        session.setMaxTextMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
-        session.setMaxBinaryMessageBufferSize(Limits.SOCKET_TEXT_BYTES_MAX);
         session.getAsyncRemote().setSendTimeout(sendMillisMax(session));
         Outlet outlet = new SocketOutlet(session);
-        session.addMessageHandler(PongMessage.class, pong -> hub.heard(outlet));
-        session.addMessageHandler(
-                String.class, (MessageHandler.Whole<String>) text -> onText(outlet, text));
+        ((UndertowSession) session).setReceiveListener(new ScreenFrames(hub, outlet));
         FrameWriter writer =
                 session.getNegotiatedSubprotocol().equals(JSON) ? json : html.get(lang(session));
         hub.join(outlet, session.getPathParameters().get("board"), writer);
@@ -55,13 +50,6 @@ final class BoardSocket extends Endpoint {
     @Override
     public void onError(Session session, Throwable fault) {
         hub.leave(new SocketOutlet(session));
-    }
-
-    private void onText(Outlet outlet, String text) {
-        hub.heard(outlet);
-        if (text.equals("whole")) {
-            hub.sendWhole(outlet);
-        }
     }
 
     /** Screens that got stuck at one moment are not all cut off at one moment. */

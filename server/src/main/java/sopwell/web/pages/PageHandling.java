@@ -170,7 +170,7 @@ final class PageHandling {
                             : page.answer(ask);
         } catch (Interrupted | DeskBusy busy) {
             LOGGER.log(Level.WARNING, "a screen had to be told to press again", busy);
-            reply = sentence(503, t.get("send.busy"), ask);
+            reply = sentence(503, t.get("send.busy"), ask).with("Retry-After", "1");
         } catch (RuntimeException bug) {
             LOGGER.log(Level.SEVERE, "a screen's request broke", bug);
             reply = sentence(500, t.get("api.broken"), ask);

@@ -225,7 +225,9 @@ public final class Limits {
     /** A screen not heard from for so long is taken off the list, in milliseconds. */
     public static final long PONG_MILLIS_MAX = 9_000;
 
-    /** Frames that a screen may send at once, whatever they are; then it is not read for a while. */
+    /**
+     * Frames that a screen may send at once, whatever they are; then it is not read for a while.
+     */
     public static final int SOCKET_FRAMES_BURST_MAX = 100;
 
     /** Frames that a screen may send each second after that. */

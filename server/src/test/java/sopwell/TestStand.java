@@ -34,9 +34,7 @@ public final class TestStand implements AutoCloseable {
         asked.startWith = Config.StartWith.menu;
         try {
             return new TestStand(
-                    RunningStand.start(
-                            asked,
-                            new RunningStand.Clocks(clock, System::nanoTime)));
+                    RunningStand.start(asked, new RunningStand.Clocks(clock, System::nanoTime)));
         } catch (StartRefused refused) {
             throw new AssertionError(refused.getMessage(), refused);
         }

@@ -40,7 +40,8 @@ final class Listening implements AutoCloseable {
      */
     Listening(Server.Place place, HttpHandler root) {
         try {
-            this.worker = Xnio.getInstance(Listening.class.getClassLoader()).createWorker(threads());
+            this.worker =
+                    Xnio.getInstance(Listening.class.getClassLoader()).createWorker(threads());
             ByteBufferPool buffers =
                     new DefaultByteBufferPool(true, BUFFER_BYTES, -1, BUFFERS_KEPT_PER_THREAD);
             this.http = new HttpOpenListener(buffers, limits());

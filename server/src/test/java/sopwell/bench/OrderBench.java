@@ -134,7 +134,10 @@ public final class OrderBench {
         try (var menu = OrderBench.class.getResourceAsStream("/demo/menu.json")) {
             Files.write(data.resolve("menu.json"), menu.readAllBytes());
         }
-        return StandProcess.start(data, flags, List.of("--start-with", "nothing", "--connections-per-address", "8000"));
+        return StandProcess.start(
+                data,
+                flags,
+                List.of("--start-with", "nothing", "--connections-per-address", "8000"));
     }
 
     private static String settings() throws IOException {

@@ -70,7 +70,9 @@ public final class AbuseMain {
             Siege.Outcome outcome = siege.run(manner, 500);
             System.out.println(manner + ": " + outcome);
             expect(outcome.leftOpen() == 0, manner + ": all are closed");
-            expect(outcome.slowestClosedMillis() <= Siege.closedMillisMax(manner), manner + ": soon");
+            expect(
+                    outcome.slowestClosedMillis() <= Siege.closedMillisMax(manner),
+                    manner + ": soon");
             expect(outcome.p99Millis() <= ORDER_MILLIS_P99_MAX, manner + ": orders go on");
             expect(outcome.failed() == 0, manner + ": every order is taken");
         }

@@ -28,13 +28,17 @@ final class Siege {
     enum Manner {
         SILENT("", ""),
         HEAD("GET /healthz HTTP/1.1\r\nHost: x\r\n", "X"),
-        BODY(
-                "POST /api/orders HTTP/1.1\r\nHost: HOST\r\nContent-Type: application/json\r\n"
-                        + "Idempotency-Key: drip\r\nContent-Length: 1000\r\n\r\n",
-                "{");
+        BODY("POST /api/orders HTTP/1.1\r\nHost: HOST\r\n" + Sent.HEADERS, "{");
 
         private final String begin;
         private final String drip;
+
+        /** An enum's constants may not use its own fields. */
+        private static final class Sent {
+            private static final String HEADERS =
+                    "Idempotency-Key: drip\r\nContent-Type: application/json\r\n"
+                            + "Content-Length: 1000\r\n\r\n";
+        }
 
         Manner(String begin, String drip) {
             this.begin = begin;

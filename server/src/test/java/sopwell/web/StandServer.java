@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.InstantSource;
 import java.util.Comparator;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -26,6 +27,7 @@ import sopwell.TestStand;
  */
 public final class StandServer implements AutoCloseable {
     private static final JsonMapper MAPPER = new JsonMapper();
+    private static final int MANY_CONNECTIONS = 2_000;
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final HttpClient client =
@@ -37,8 +39,12 @@ public final class StandServer implements AutoCloseable {
     private TestStand stand;
 
     private StandServer(Path data) {
+        this(data, TestStand.start(data));
+    }
+
+    private StandServer(Path data, TestStand stand) {
         this.data = data;
-        this.stand = TestStand.start(data);
+        this.stand = stand;
     }
 
     /** What a request was answered. */
@@ -68,6 +74,16 @@ public final class StandServer implements AutoCloseable {
     public static StandServer fresh() {
         try {
             return new StandServer(Files.createTempDirectory("sopwell-test"));
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    /** The same by another clock, which it keeps until it is restarted. */
+    public static StandServer fresh(InstantSource clock) {
+        try {
+            Path data = Files.createTempDirectory("sopwell-test");
+            return new StandServer(data, TestStand.start(data, MANY_CONNECTIONS, clock));
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }

@@ -21,8 +21,19 @@ public final class OrderBodyFuzz {
     private static final T TEXT = Texts.load().in(Lang.EN);
     private static final ApiContext CONTEXT =
             new ApiContext(
-                    null, null, null, null, null, null, menu -> PARSER, null, null, null, null,
-                    null, null);
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    menu -> PARSER,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null);
 
     private OrderBodyFuzz() {}
 

@@ -95,10 +95,10 @@ public final class Limits {
      * Commands that may wait for the desk; one more is told to come again. So few that even a slow
      * box is done with them within a second, and those who wait are answered in time.
      */
-    public static final int DESK_QUEUE_COMMANDS_MAX = 256;
+    public static final int DESK_QUEUE_COMMANDS_MAX = 64;
 
     /** Commands that the desk takes into one transaction. */
-    public static final int DESK_BATCH_COMMANDS_MAX = 128;
+    public static final int DESK_BATCH_COMMANDS_MAX = 64;
 
     /** Events that are written in one transaction when whole days are made at once. */
     public static final int BULK_BATCH_EVENTS = 4_096;

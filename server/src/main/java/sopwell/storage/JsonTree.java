@@ -84,6 +84,9 @@ final class JsonTree {
                             + ".",
                     "Look for a missing comma, quote or bracket there or just before.");
             return Optional.empty();
+        } catch (NumberFormatException tooLarge) {
+            faults.add("", "A number in the file is too large.", "Write it in full.");
+            return Optional.empty();
         } catch (IOException e) {
             faults.add("", "The text can't be read: " + e.getMessage() + ".", "Save it as UTF-8.");
             return Optional.empty();

@@ -19,6 +19,7 @@ public final class AbuseMain {
     private static final Pattern INSIDES =
             Pattern.compile("(?i)exception|\\tat |undertow|java\\.|jackson");
     private static final double ORDER_MILLIS_P99_MAX = 100;
+    private static final int WARM_ORDERS = 300;
     private static final long GROWTH_KIB_MAX = 30 * 1_024;
 
     private final Target target;
@@ -54,7 +55,9 @@ public final class AbuseMain {
     }
 
     private void all() throws IOException, InterruptedException {
-        target.exchange(target.order("first-" + System.nanoTime(), false));
+        for (int i = 0; i < WARM_ORDERS; i++) {
+            target.exchange(target.order("warm-" + System.nanoTime(), false));
+        }
         long files = files();
         long kib = residentKib();
         probes();

@@ -44,7 +44,7 @@ final class Overload {
         }
     }
 
-    /** Posts from so many connections for so long, each as fast as it is answered. */
+    /** Posts from so many connections for so long, each as fast as it is answered, or as it is told to. */
     Outcome run(int connections, long millis) throws InterruptedException {
         long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
         List<Thread> threads = new ArrayList<>();
@@ -70,14 +70,19 @@ final class Overload {
             for (int i = 0; System.nanoTime() < until; i++) {
                 long from = System.nanoTime();
                 Target.send(socket, target.order("flood-" + from + "-" + number + "-" + i, true));
-                count(answer(in), System.nanoTime() - from);
+                if (count(answer(in), System.nanoTime() - from)) {
+                    TimeUnit.SECONDS.sleep(1);
+                }
             }
         } catch (IOException gone) {
             broken.incrementAndGet();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
         }
     }
 
-    private void count(String head, long nanos) {
+    /** Whether to come again in a second, as the answer said. */
+    private boolean count(String head, long nanos) {
         int status = Target.status(head);
         if (status == 503) {
             busy.incrementAndGet();
@@ -89,6 +94,7 @@ final class Overload {
         } else {
             broken.incrementAndGet();
         }
+        return status == 503;
     }
 
     /** The head of an answer, with its body read over. */

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.net.Socket;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -76,9 +78,10 @@ final class Siege {
     /** Opens so many, drips into them, and posts orders until they are closed or time is up. */
     Outcome run(Manner manner, int connections) throws IOException, InterruptedException {
         List<Socket> open = new ArrayList<>();
-        long from = System.nanoTime();
+        Map<Socket, Long> since = new HashMap<>();
         for (int i = 0; i < connections; i++) {
             Socket socket = target.connect(1 + i % ADDRESSES);
+            since.put(socket, System.nanoTime());
             Target.send(socket, manner.begin.replace("HOST", target.name()));
             open.add(socket);
         }
@@ -88,13 +91,14 @@ final class Siege {
         Thread counter = new Thread(() -> orders(over, nanos, failed), "counter");
         counter.start();
         long slowest = 0;
-        long until = from + TimeUnit.MILLISECONDS.toNanos(closedMillisMax(manner) + 2_000);
+        long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(closedMillisMax(manner) + 2_000);
         int opened = open.size();
         while (!open.isEmpty() && System.nanoTime() < until) {
-            int before = open.size();
-            open.removeIf(socket -> isGone(socket, manner.drip));
-            if (open.size() < before) {
-                slowest = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - from);
+            for (Socket socket : List.copyOf(open)) {
+                if (isGone(socket, manner.drip)) {
+                    open.remove(socket);
+                    slowest = Math.max(slowest, System.nanoTime() - since.get(socket));
+                }
             }
             LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(200));
         }
@@ -104,7 +108,7 @@ final class Siege {
         for (Socket socket : open) {
             socket.close();
         }
-        return new Outcome(opened, slowest, left, p99(nanos), failed.get());
+        return new Outcome(opened, TimeUnit.NANOSECONDS.toMillis(slowest), left, p99(nanos), failed.get());
     }
 
     private void orders(AtomicBoolean over, List<Long> nanos, AtomicInteger failed) {

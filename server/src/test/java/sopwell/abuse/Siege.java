@@ -38,8 +38,13 @@ final class Siege {
         /** An enum's constants may not use its own fields. */
         private static final class Sent {
             private static final String HEADERS =
-                    "Idempotency-Key: drip\r\nContent-Type: application/json\r\n"
-                            + "Content-Length: 1000\r\n\r\n";
+                    String.join(
+                            "\r\n",
+                            "Idempotency-Key: drip",
+                            "Content-Type: application/json",
+                            "Content-Length: 1000",
+                            "",
+                            "");
         }
 
         Manner(String begin, String drip) {

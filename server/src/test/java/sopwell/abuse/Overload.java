@@ -44,7 +44,10 @@ final class Overload {
         }
     }
 
-    /** Posts from so many connections for so long, each as fast as it is answered, or as it is told to. */
+    /**
+     * Posts from so many connections for so long, each as fast as it is answered, or as it is told
+     * to.
+     */
     Outcome run(int connections, long millis) throws InterruptedException {
         long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
         List<Thread> threads = new ArrayList<>();

@@ -96,7 +96,8 @@ final class Siege {
         Thread counter = new Thread(() -> orders(over, nanos, failed), "counter");
         counter.start();
         long slowest = 0;
-        long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(closedMillisMax(manner) + 2_000);
+        long until =
+                System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(closedMillisMax(manner) + 2_000);
         int opened = open.size();
         while (!open.isEmpty() && System.nanoTime() < until) {
             for (Socket socket : List.copyOf(open)) {
@@ -113,7 +114,8 @@ final class Siege {
         for (Socket socket : open) {
             socket.close();
         }
-        return new Outcome(opened, TimeUnit.NANOSECONDS.toMillis(slowest), left, p99(nanos), failed.get());
+        return new Outcome(
+                opened, TimeUnit.NANOSECONDS.toMillis(slowest), left, p99(nanos), failed.get());
     }
 
     private void orders(AtomicBoolean over, List<Long> nanos, AtomicInteger failed) {

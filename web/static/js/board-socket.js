@@ -8,6 +8,9 @@ const DEAD_MS = 8000;
 const WAIT_MIN_MS = 250;
 const WAIT_MAX_MS = 2000;
 
+// The server ends a socket so when whoever looks may no longer; the page then asks to sign in.
+const NO_LONGER = 1008;
+
 const board = document.querySelector('[data-board]');
 const live = document.getElementById('live');
 let socket = null;
@@ -73,8 +76,10 @@ function connect() {
       onMessage(event);
     }
   });
-  mine.addEventListener('close', () => {
-    if (socket === mine) {
+  mine.addEventListener('close', (event) => {
+    if (socket === mine && event.code === NO_LONGER) {
+      location.reload();
+    } else if (socket === mine) {
       lost();
     }
   });

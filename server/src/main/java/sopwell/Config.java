@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
-        synopsisSubcommandLabel = "serve|rehearse|check|rebuild|import|export|backtest")
+        synopsisSubcommandLabel = "serve|owner|rehearse|check|rebuild|import|export|backtest")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -41,6 +41,21 @@ final class Config {
                     "Runs a stand for a moment over a folder that is thrown away, and says whether"
                             + " all is well on this box.")
     static final class Rehearse {}
+
+    /** {@code sopwell owner}. */
+    @Command(
+            name = "owner",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Sets the owner's password of a stand that does not run, and forgets all wrong"
+                            + " tries. From then on everybody has to sign in.")
+    static final class Owner extends InFolder {
+        @Option(
+                names = "--password-file",
+                paramLabel = "FILE",
+                description = "A file with the password in its first line; else it is asked for.")
+        Path passwordFile;
+    }
 
     /** {@code sopwell check}. */
     @Command(
@@ -207,6 +222,14 @@ final class Config {
                         "Connections that one address may have at once: ${DEFAULT-VALUE}. More are"
                                 + " needed only when many devices come through one address.")
         int connectionsPerAddress = Limits.CONNECTIONS_PER_ADDRESS_MAX;
+
+        @Option(
+                names = "--owner-password-file",
+                paramLabel = "FILE",
+                description =
+                        "A file with the owner's password in its first line, which is set when"
+                                + " nobody has one yet.")
+        Path ownerPasswordFile;
 
         @Option(
                 names = "--start-with",

@@ -3,6 +3,7 @@ package sopwell;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
@@ -27,6 +28,7 @@ public final class Main {
 
     private static int run(String[] args) throws InterruptedException {
         Config.Serve serve = new Config.Serve();
+        Config.Owner owner = new Config.Owner();
         Config.Rehearse rehearse = new Config.Rehearse();
         Config.CheckBooks check = new Config.CheckBooks();
         Config.Rebuild rebuild = new Config.Rebuild();
@@ -36,6 +38,7 @@ public final class Main {
         Map<Object, Run> runs =
                 Map.of(
                         serve, () -> serve(serve),
+                        owner, () -> setOwner(owner),
                         rehearse, Main::rehearse,
                         check, () -> new Books(check.data, System.out).check(),
                         rebuild, () -> new Books(rebuild.data, System.out).rebuild(),
@@ -43,7 +46,7 @@ public final class Main {
                         records, () -> imported(records),
                         backtest, () -> new Backtest(backtest, System.out).run());
         CommandLine line = new CommandLine(new Config());
-        List.of(serve, rehearse, check, rebuild, records, export, backtest)
+        List.of(serve, owner, rehearse, check, rebuild, records, export, backtest)
                 .forEach(line::addSubcommand);
         try {
             ParseResult parsed = line.parseArgs(args);
@@ -74,6 +77,24 @@ public final class Main {
             System.err.println(fault.getMessage());
             return EXIT_REFUSED;
         }
+    }
+
+    /** A password that is typed is not shown. */
+    private static void setOwner(Config.Owner asked) throws StartRefused {
+        String typed = "";
+        if (asked.passwordFile == null) {
+            char[] password =
+                    Optional.ofNullable(System.console())
+                            .map(console -> console.readPassword("The owner's new password: "))
+                            .orElseThrow(Main::noTerminal);
+            typed = new String(password);
+        }
+        StandAccess.setOwner(asked, typed, InstantSource.system());
+        System.out.println("The owner's password is set. Everybody has to sign in from now on.");
+    }
+
+    private static StartRefused noTerminal() {
+        return new StartRefused("There is no terminal to ask at. Use --password-file.");
     }
 
     private static void rehearse() throws StartRefused {

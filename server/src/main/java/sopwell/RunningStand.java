@@ -17,6 +17,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.access.Access;
 import sopwell.demo.DemoLunch;
 import sopwell.demo.History;
 import sopwell.desk.DayBook;
@@ -32,6 +33,7 @@ import sopwell.orders.StandSettings;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.DataFolder;
 import sopwell.storage.TallyFile;
+import sopwell.web.Gate;
 import sopwell.web.Server;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
@@ -46,6 +48,7 @@ final class RunningStand implements AutoCloseable {
 
     private final InstantSource clock;
     private final DataFolder folder;
+    private final StandAccess access;
     private final EventLog log;
     private final TallyFile tallies;
     private final Desk desk;
@@ -73,7 +76,8 @@ final class RunningStand implements AutoCloseable {
      *
      * @param recipes those to begin with, at the first start only: then the log has the book
      */
-    private record Founding(StandSettings settings, Menu menu, Optional<RecipeBook> recipes) {}
+    private record Founding(
+            StandSettings settings, Menu menu, Optional<RecipeBook> recipes, StandAccess access) {}
 
     private RunningStand(DataFolder folder, Config.Serve asked, Founding founding, Clocks clocks)
             throws StartRefused {
@@ -82,6 +86,7 @@ final class RunningStand implements AutoCloseable {
         Optional<RecipeBook> recipes = founding.recipes();
         this.clock = clocks.wall();
         this.folder = folder;
+        this.access = founding.access();
         this.host = asked.host;
         this.log = folder.openLog(settings.stand());
         this.tallies = folder.openTallies(settings.stand());
@@ -96,7 +101,9 @@ final class RunningStand implements AutoCloseable {
         DayBook book = new DayBook(log, settings, tallies.shelves());
         this.routes =
                 new StandRoutes(
-                        new StandRoutes.Running(log, desk, follower, hub, book), settings, clock);
+                        new StandRoutes.Running(log, desk, follower, hub, book, access.access()),
+                        settings,
+                        clock);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, routes.html(lang));
@@ -105,10 +112,11 @@ final class RunningStand implements AutoCloseable {
             this.server =
                     new Server(
                             new Server.Place(
-                                    asked.host,
-                                    asked.port,
-                                    names(asked),
-                                    asked.connectionsPerAddress),
+                                            asked.host,
+                                            asked.port,
+                                            names(asked),
+                                            asked.connectionsPerAddress)
+                                    .behind(gate()),
                             routes::add,
                             hub,
                             new JsonFrames(),
@@ -133,13 +141,37 @@ final class RunningStand implements AutoCloseable {
         Menu menu = StandFolder.menu(folder);
         Optional<RecipeBook> recipes =
                 folder.hasLog() ? Optional.empty() : StandFolder.recipes(folder, menu);
+        StandSettings settings = StandFolder.settings(folder);
+        StandAccess access = StandAccess.start(folder, asked, clocks.wall());
         return new RunningStand(
-                folder, asked, new Founding(StandFolder.settings(folder), menu, recipes), clocks);
+                folder, asked, new Founding(settings, menu, recipes, access), clocks);
+    }
+
+    private Gate gate() {
+        return new Gate(
+                access.access(),
+                clock,
+                order -> follower.ask(stand -> stand.till().of(order).keptCents() > 0));
     }
 
     /** Where a browser finds it. */
     String address() {
         return "http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + server.port();
+    }
+
+    /** Who may do what here. */
+    Access access() {
+        return access.access();
+    }
+
+    /** Every route. */
+    Set<String> routes() {
+        return server.routes();
+    }
+
+    /** The log's last place. */
+    long seq() {
+        return log.lastSeq();
     }
 
     void awaitClosed() throws InterruptedException {
@@ -156,6 +188,7 @@ final class RunningStand implements AutoCloseable {
         ticks.shutdown();
         keeping.close();
         server.close();
+        access.close();
         routes.close();
         desk.close();
         follower.close();
@@ -187,6 +220,7 @@ final class RunningStand implements AutoCloseable {
         try {
             server.start();
         } catch (RuntimeException taken) {
+            access.close();
             routes.close();
             desk.close();
             follower.close();
@@ -223,6 +257,7 @@ final class RunningStand implements AutoCloseable {
         try {
             cutDay();
             liftOuts();
+            access.access().tick();
         } catch (RuntimeException fault) {
             LOGGER.log(Level.WARNING, "the day could not be looked at; the next tick tries", fault);
         }

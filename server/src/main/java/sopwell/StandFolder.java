@@ -78,7 +78,7 @@ final class StandFolder {
                         + ". Put one there, or start an empty folder with --start-with menu.");
     }
 
-    private static StartRefused faults(String file, List<MenuFault> faults) {
+    static StartRefused faults(String file, List<MenuFault> faults) {
         String listed =
                 faults.stream()
                         .map(f -> "  " + f.place() + ": " + f.wrong() + " " + f.right())

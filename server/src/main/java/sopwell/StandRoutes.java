@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
-import sopwell.access.AccessState;
+import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
 import sopwell.desk.DayBook;
@@ -54,6 +54,7 @@ final class StandRoutes implements AutoCloseable {
     private final BoardHub hub;
     private final MenuShelf menus;
     private final DayBook book;
+    private final Access access;
     private final PastDays past;
     private final PrepPlans plans;
     private final RecipeDocs recipes =
@@ -68,7 +69,13 @@ final class StandRoutes implements AutoCloseable {
     private final AtomicReference<CallParser> parser = new AtomicReference<>();
 
     /** The running pieces of a stand that answer. */
-    record Running(EventLog log, Desk desk, Follower follower, BoardHub hub, DayBook book) {}
+    record Running(
+            EventLog log,
+            Desk desk,
+            Follower follower,
+            BoardHub hub,
+            DayBook book,
+            Access access) {}
 
     StandRoutes(Running running, StandSettings settings, InstantSource clock) {
         this.log = running.log();
@@ -78,6 +85,7 @@ final class StandRoutes implements AutoCloseable {
         this.hub = running.hub();
         this.menus = new MenuShelf(log);
         this.book = running.book();
+        this.access = running.access();
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.clock = clock;
@@ -106,7 +114,7 @@ final class StandRoutes implements AutoCloseable {
                         plans,
                         this::newKey,
                         new AuditTrail(log, settings),
-                        () -> AccessState.EMPTY));
+                        access::state));
         ApiRoutes.add(
                 routes,
                 new ApiContext(

@@ -62,14 +62,17 @@ public final class AccessLimits {
     public static final int PAIRINGS_MAX = 10;
 
     /** People, those who left among them. */
-    public static final int PEOPLE_MAX = 1_000;
+    public static final int PEOPLE_MAX = 500;
 
     /** Devices, those that were ended among them. */
-    public static final int DEVICES_MAX = 1_000;
+    public static final int DEVICES_MAX = 500;
 
     /** Programs' tokens, those that were ended among them. */
-    public static final int TOKENS_MAX = 1_000;
+    public static final int TOKENS_MAX = 500;
 
     /** Owners at once: the owner's password is looked for among them all. */
     public static final int OWNERS_MAX = 3;
+
+    /** Places of which wrong tries are remembered; the one with the fewest is forgotten first. */
+    public static final int TRIES_PLACES_MAX = 400;
 }

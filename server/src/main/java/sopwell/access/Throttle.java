@@ -1,5 +1,6 @@
 package sopwell.access;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -62,6 +63,12 @@ final class Throttle {
                 state -> {
                     Map<String, Tries> tries = new HashMap<>(state.tries());
                     tries.put(place, next);
+                    if (tries.size() > AccessLimits.TRIES_PLACES_MAX) {
+                        tries.entrySet().stream()
+                                .filter(entry -> !entry.getKey().equals(place))
+                                .min(Comparator.comparingInt(e -> e.getValue().count()))
+                                .ifPresent(fewest -> tries.remove(fewest.getKey()));
+                    }
                     return state.withTries(tries);
                 });
     }

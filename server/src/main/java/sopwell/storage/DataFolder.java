@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import java.util.Set;
 import sopwell.Check;
 
 /**
@@ -23,6 +24,7 @@ public final class DataFolder implements AutoCloseable {
     private static final String STAND = "stand.json";
     private static final String MENU = "menu.json";
     private static final String RECIPES = "recipes.json";
+    private static final String ACCESS = "access.json";
     private static final String LOG = "log.sqlite";
     private static final String TALLIES = "tallies.sqlite";
     private static final String LOCK = "sopwell.lock";
@@ -95,6 +97,16 @@ public final class DataFolder implements AutoCloseable {
     /** The book of recipes as it is on the disk, for a log that has none yet. */
     public Optional<byte[]> recipes() {
         return read(RECIPES);
+    }
+
+    /** Who may do what, as it is on the disk. */
+    public Optional<byte[]> access() {
+        return read(ACCESS);
+    }
+
+    /** Replaces who may do what, whole or not at all; only the owner of the folder can read it. */
+    public synchronized void putAccess(byte[] json) {
+        write(ACCESS, json);
     }
 
     /** Replaces the stand's settings, whole or not at all. */
@@ -175,12 +187,12 @@ public final class DataFolder implements AutoCloseable {
         Path target = folder.resolve(name);
         Path fresh = folder.resolve(name + ".new");
         try {
+            Files.deleteIfExists(fresh);
             try (FileChannel out =
                     FileChannel.open(
                             fresh,
-                            StandardOpenOption.CREATE,
-                            StandardOpenOption.TRUNCATE_EXISTING,
-                            StandardOpenOption.WRITE)) {
+                            Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+                            SqliteFile.ownerOnly(fresh, "rw-------"))) {
                 ByteBuffer rest = ByteBuffer.wrap(bytes);
                 while (rest.hasRemaining()) {
                     out.write(rest);

@@ -109,6 +109,20 @@ final class Fields {
         return number(needed(field), at(field), Long.MIN_VALUE, Long.MAX_VALUE);
     }
 
+    /** A text that nobody reads, of any length; empty when it is not there. */
+    String secret(String field) {
+        JsonNode node = needed(field);
+        if (!node.isMissingNode() && !node.isTextual()) {
+            wrongType(at(field), node, "a text");
+        }
+        return node.asText("");
+    }
+
+    /** A moment in milliseconds, which must be there. */
+    long moment(String field) {
+        return number(needed(field), at(field), 0, Long.MAX_VALUE);
+    }
+
     /** True or false, which must be there. */
     boolean yes(String field) {
         JsonNode node = needed(field);

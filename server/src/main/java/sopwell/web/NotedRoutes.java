@@ -5,6 +5,7 @@ import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
 import io.undertow.util.HttpString;
 import io.undertow.util.PathTemplateMatcher;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -13,7 +14,14 @@ import java.util.TreeSet;
  * before the server listens, only read afterwards.
  */
 final class NotedRoutes extends RoutingHandler {
+    private final Optional<Gate> gate;
+    private final Set<String> all = new TreeSet<>();
     private final PathTemplateMatcher<Set<String>> methods = new PathTemplateMatcher<>();
+
+    /** Routes behind a gate, or without one for a stand that has no network. */
+    NotedRoutes(Optional<Gate> gate) {
+        this.gate = gate;
+    }
 
     @Override
     public synchronized RoutingHandler add(
@@ -24,7 +32,15 @@ final class NotedRoutes extends RoutingHandler {
             methods.add(template, known);
         }
         known.add(method.toString());
-        return super.add(method, template, handler);
+        all.add(method + " " + template);
+        HttpHandler behind =
+                gate.map(found -> found.guard(method, template, handler)).orElse(handler);
+        return super.add(method, template, behind);
+    }
+
+    /** Every route, as {@code METHOD template}. */
+    Set<String> all() {
+        return Set.copyOf(all);
     }
 
     /** The methods of the path that is asked for, in a row; empty when it has none. */

@@ -16,6 +16,14 @@ public enum ProblemKind {
     KEY_MISSING(400),
     /** The idempotency key has characters that a key can't have, or too many. */
     KEY_WRONG(400),
+    /** Nobody is known by what the request shows. */
+    SIGN_IN_NEEDED(401),
+    /** Whoever asks may not do this. */
+    NOT_ALLOWED(403),
+    /** Whoever asks may do this after typing their password. */
+    PASSWORD_NEEDED(403),
+    /** A change that comes with a cookie does not show that it is from our own page. */
+    ORIGIN_MISSING(403),
     /** A page of another origin asks for a change or a socket. */
     FOREIGN_ORIGIN(403),
     /** There is nothing at the path. */

@@ -6,8 +6,11 @@ import io.undertow.server.RoutingHandler;
 import io.undertow.server.handlers.GracefulShutdownHandler;
 import io.undertow.server.handlers.PathHandler;
 import jakarta.servlet.ServletException;
+import jakarta.websocket.server.HandshakeRequest;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import sopwell.menu.Lang;
 import sopwell.web.live.BoardHub;
@@ -21,6 +24,7 @@ public final class Server implements AutoCloseable {
     private final Place place;
     private final GracefulShutdownHandler shutdown;
     private final BoardHub hub;
+    private final Set<String> routes;
     private volatile Listening listening;
 
     /**
@@ -30,10 +34,26 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any free one
      * @param names the names and addresses by which the stand is called, lower case
      * @param connectionsPerAddressMax connections that one address has at once
+     * @param gate asks everybody who they are
      */
-    public record Place(String host, int port, Set<String> names, int connectionsPerAddressMax) {
+    public record Place(
+            String host,
+            int port,
+            Set<String> names,
+            int connectionsPerAddressMax,
+            Optional<Gate> gate) {
         public Place {
             names = Set.copyOf(names);
+        }
+
+        /** A place where nobody is asked who they are. */
+        public Place(String host, int port, Set<String> names, int connectionsPerAddressMax) {
+            this(host, port, names, connectionsPerAddressMax, Optional.empty());
+        }
+
+        /** The same behind a gate. */
+        public Place behind(Gate gate) {
+            return new Place(host, port, names, connectionsPerAddressMax, Optional.of(gate));
         }
     }
 
@@ -54,22 +74,34 @@ public final class Server implements AutoCloseable {
         this.place = place;
         this.hub = hub;
         Texts texts = Texts.load();
-        NotedRoutes routing = new NotedRoutes();
+        NotedRoutes routing = new NotedRoutes(place.gate());
         routes.accept(routing);
+        this.routes = routing.all();
         HttpHandler absent =
                 e -> refuse(e, Problem.of(ProblemKind.NOT_FOUND, texts.in(Languages.of(e))));
         routing.setFallbackHandler(absent);
         routing.setInvalidMethodHandler(e -> refuseMethod(e, routing.methods(e), texts));
-        HttpHandler live = LiveEndpoint.handler(hub, json, html);
+        HttpHandler live = LiveEndpoint.handler(hub, json, html, request -> stays(place, request));
         HttpHandler paths =
                 new PathHandler(routing)
                         .addPrefixPath(
                                 LiveEndpoint.PATH,
-                                e ->
-                                        (LiveEndpoint.isHandshake(e) ? live : absent)
-                                                .handleRequest(e));
+                                e -> {
+                                    if (!LiveEndpoint.isHandshake(e)) {
+                                        absent.handleRequest(e);
+                                    } else if (place.gate().isPresent()) {
+                                        place.gate().get().socket(e, e.getRelativePath(), live);
+                                    } else {
+                                        live.handleRequest(e);
+                                    }
+                                });
         HttpHandler doors = new Doors(paths, place.names(), texts);
         this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors));
+    }
+
+    /** Every route but the sockets', as {@code METHOD template}. */
+    public Set<String> routes() {
+        return routes;
     }
 
     /**
@@ -101,6 +133,10 @@ public final class Server implements AutoCloseable {
 
     private static void refuse(HttpServerExchange exchange, Problem problem) {
         Reply.problem(problem).send(exchange);
+    }
+
+    private static Optional<BooleanSupplier> stays(Place place, HandshakeRequest request) {
+        return place.gate().map(gate -> gate.stays(request));
     }
 
     private static void refuseMethod(HttpServerExchange exchange, String allowed, Texts texts) {

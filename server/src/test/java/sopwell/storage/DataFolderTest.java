@@ -99,7 +99,7 @@ class DataFolderTest {
             assertEquals(0, SqliteFile.number(connection, "mmap_size"));
             assertEquals(
                     SqliteFile.APPLICATION_ID, SqliteFile.number(connection, "application_id"));
-            assertEquals(4, SqliteFile.number(connection, "user_version"));
+            assertEquals(5, SqliteFile.number(connection, "user_version"));
         }
     }
 
@@ -186,7 +186,7 @@ class DataFolderTest {
             assertEquals(List.of(3L), log.placesOf(CalendarSet.class));
         }
         try (Connection connection = SqliteFile.writer(file, SqliteFile.Options.USUAL)) {
-            assertEquals(4, SqliteFile.number(connection, "user_version"));
+            assertEquals(5, SqliteFile.number(connection, "user_version"));
         }
     }
 

@@ -169,7 +169,11 @@ public final class BoardHub implements AutoCloseable {
     private void pingSome() {
         long now = nanos.getAsLong();
         for (Screen screen : audience.turn(pingTurn++)) {
-            if (screen.silentNanos(now) > TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax())) {
+            if (!screen.outlet().mayStay()) {
+                audience.remove(screen.outlet());
+                screen.close(CloseCodes.VIOLATED_POLICY, "no longer signed in");
+            } else if (screen.silentNanos(now)
+                    > TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax())) {
                 audience.remove(screen.outlet());
                 screen.close(CloseCodes.GOING_AWAY, "not heard from");
             } else {

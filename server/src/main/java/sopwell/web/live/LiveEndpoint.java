@@ -10,9 +10,13 @@ import io.undertow.util.Headers;
 import io.undertow.util.Methods;
 import io.undertow.websockets.jsr.WebSocketDeploymentInfo;
 import jakarta.servlet.ServletException;
+import jakarta.websocket.HandshakeResponse;
+import jakarta.websocket.server.HandshakeRequest;
 import jakarta.websocket.server.ServerEndpointConfig;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
 import sopwell.menu.Lang;
 
@@ -20,6 +24,16 @@ import sopwell.menu.Lang;
 public final class LiveEndpoint {
     /** The path that the handler must be mounted at. */
     public static final String PATH = "/ws";
+
+    /** Says of a handshake whether who asked for it may still look, however much later. */
+    @FunctionalInterface
+    public interface Staying {
+        /** Empty when anybody may. */
+        Optional<BooleanSupplier> of(HandshakeRequest request);
+    }
+
+    /** Under which name a socket keeps that. */
+    static final String STAYS = "stays";
 
     private static final Pattern BOARD = Pattern.compile("/boards/[^/]+");
 
@@ -30,14 +44,28 @@ public final class LiveEndpoint {
      *
      * @param json writes frames for programs
      * @param html writes frames for our screens, by language
+     * @param staying until when sockets stay open
      */
-    public static HttpHandler handler(BoardHub hub, FrameWriter json, Map<Lang, FrameWriter> html)
+    public static HttpHandler handler(
+            BoardHub hub, FrameWriter json, Map<Lang, FrameWriter> html, Staying staying)
             throws ServletException {
         ServerEndpointConfig endpoint =
                 ServerEndpointConfig.Builder.create(BoardSocket.class, "/boards/{board}")
                         .subprotocols(List.of(BoardSocket.JSON))
                         .configurator(
                                 new ServerEndpointConfig.Configurator() {
+                                    @Override
+                                    public void modifyHandshake(
+                                            ServerEndpointConfig config,
+                                            HandshakeRequest request,
+                                            HandshakeResponse response) {
+                                        staying.of(request)
+                                                .ifPresent(
+                                                        stays ->
+                                                                config.getUserProperties()
+                                                                        .put(STAYS, stays));
+                                    }
+
                                     @Override
                                     public <T> T getEndpointInstance(Class<T> type) {
                                         return type.cast(new BoardSocket(hub, json, html));

@@ -19,6 +19,11 @@ interface Outlet {
     /** Asks the other side whether it is there. */
     void ping();
 
+    /** Whether who is at the other side may still look. */
+    default boolean mayStay() {
+        return true;
+    }
+
     /** Ends it, if it has not ended by itself. */
     void close(CloseReason.CloseCode code, String why);
 

@@ -5,6 +5,7 @@ import jakarta.websocket.CloseReason.CloseCodes;
 import jakarta.websocket.Session;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.util.function.BooleanSupplier;
 
 /** The way to a screen through its WebSocket; two of the same socket are equal. Thread-safe. */
 record SocketOutlet(Session session) implements Outlet {
@@ -25,6 +26,13 @@ record SocketOutlet(Session session) implements Outlet {
         } catch (RuntimeException gone) {
             close(CloseCodes.GOING_AWAY, "no longer there");
         }
+    }
+
+    @Override
+    public boolean mayStay() {
+        return !(session.getUserProperties().get(LiveEndpoint.STAYS)
+                        instanceof BooleanSupplier stays)
+                || stays.getAsBoolean();
     }
 
     @Override

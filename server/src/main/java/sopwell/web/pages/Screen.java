@@ -14,6 +14,7 @@ import sopwell.web.T;
  * @param zone where the stand is, for its clock
  * @param path the page's own path, to which a change of settings returns
  * @param assets the version that static files are asked for under
+ * @param open whether the stand is open to everybody at its machine
  */
 public record Screen(
         T t,
@@ -24,7 +25,8 @@ public record Screen(
         String stand,
         String zone,
         String path,
-        String assets) {
+        String assets,
+        boolean open) {
     /** Where a static file is. */
     public String asset(String name) {
         return "/static/" + assets + "/" + name;

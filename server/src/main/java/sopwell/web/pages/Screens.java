@@ -6,7 +6,9 @@ import io.undertow.server.handlers.CookieImpl;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import sopwell.access.Actor;
 import sopwell.orders.StandSettings;
+import sopwell.web.Gate;
 import sopwell.web.Languages;
 import sopwell.web.Texts;
 
@@ -50,7 +52,8 @@ final class Screens {
                 stand,
                 zone,
                 exchange.getRequestPath(),
-                assets);
+                assets,
+                Gate.actor(exchange).kind() == Actor.Kind.OPEN);
     }
 
     private static Setup setup(HttpServerExchange exchange) {

@@ -25,6 +25,18 @@ final class StandScore {
     private static final int SEASON = 6;
     private static final int NAIVE_DAYS = 60;
 
+    /** Hears each of our forecasts beside what came. */
+    interface Heard {
+        /**
+         * A forecast.
+         *
+         * @param origin the last day that was known, from 0
+         * @param scale the seasonal naive forecast's error before the first origin
+         */
+        void forecast(
+                int origin, int horizon, String name, int[] values, int came, double scale);
+    }
+
     /** Who forecasts. */
     enum Who {
         OURS,
@@ -36,14 +48,20 @@ final class StandScore {
 
     private final MadeStand stand;
     private final int origins;
+    private final Heard heard;
     private final Map<String, List<Integer>> sales = new TreeMap<>();
     private final Map<Who, Double> losses = new TreeMap<>();
     private final int[] covered = new int[QUANTILES.length];
     private int count;
 
     StandScore(MadeStand stand, int origins) {
+        this(stand, origins, (origin, horizon, name, values, came, scale) -> {});
+    }
+
+    StandScore(MadeStand stand, int origins, Heard heard) {
         this.stand = stand;
         this.origins = origins;
+        this.heard = heard;
         for (Who who : Who.values()) {
             losses.put(who, 0.0);
         }
@@ -58,6 +76,12 @@ final class StandScore {
     /** How often what was asked for was at most the quantile. */
     double coverage(int quantile) {
         return covered[quantile] / (double) count;
+    }
+
+    /** What could be sold of a name on a day that was scored or came before. */
+    int sold(String name, int day) {
+        List<Integer> series = sales.get(name);
+        return day < series.size() ? series.get(day) : 0;
     }
 
     private void score() {
@@ -114,6 +138,7 @@ final class StandScore {
         for (int q = 0; q < QUANTILES.length; q++) {
             covered[q] += came <= values[q] ? 1 : 0;
         }
+        heard.forecast(origin, forecast.horizon(), name, values, came, scale);
         add(Who.OURS, values, came, scale);
         List<Integer> same = sameWeekday(name, target, origin);
         add(Who.NAIVE, naive(name, same.get(same.size() - 1)), came, scale);

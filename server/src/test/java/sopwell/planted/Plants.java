@@ -1,0 +1,121 @@
+package sopwell.planted;
+
+import java.util.List;
+import sopwell.planted.Plant.Edit;
+
+/** The bugs that a stand must never have, each with the test that finds it. Stateless. */
+final class Plants {
+    private static final String BATCH = "sopwell/desk/DeskBatch.java";
+    private static final String HUB = "sopwell/web/live/BoardHub.java";
+    private static final String APPEND =
+            """
+                            List<Recorded> recorded = log.append(draft.entries);
+            """;
+    private static final String DEADLINE =
+            "if (screen.silentNanos(now) > TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax()))";
+
+    static final List<Plant> ALL =
+            List.of(
+                    new Plant(
+                            "answer-before-commit",
+                            "An order is answered before it is on the disk.",
+                            List.of(
+                                    Edit.java(
+                                            BATCH,
+                                            APPEND,
+                                            "draft.replies.values().forEach(Runnable::run);\n"
+                                                    + APPEND)),
+                            "sopwell.desk.DeskTest"),
+                    new Plant(
+                            "shown-before-commit",
+                            "A board shows what is not on the disk yet.",
+                            List.of(
+                                    Edit.java(
+                                            BATCH,
+                                            APPEND,
+                                            "committed.accept(draft.recordedFor.values().stream()"
+                                                    + ".flatMap(List::stream).toList());\n"
+                                                    + APPEND),
+                                    Edit.java(
+                                            BATCH,
+                                            "                committed.accept(recorded);\n",
+                                            "")),
+                            "sopwell.desk.DeskTest"),
+                    new Plant(
+                            "keys-not-unique",
+                            "Two orders may have one key.",
+                            List.of(
+                                    Edit.resource(
+                                            "schema/0001-log.sql",
+                                            "CREATE UNIQUE INDEX events_by_key",
+                                            "CREATE INDEX events_by_key")),
+                            "sopwell.storage.SqliteLogTest"),
+                    new Plant(
+                            "frame-off-by-one",
+                            "A frame says that it follows on the wrong one.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/web/live/LiveBoard.java",
+                                            "long prev = shownSeq;",
+                                            "long prev = Math.max(0, shownSeq - 1);")),
+                            "sopwell.web.live.LiveBoardTest"),
+                    new Plant(
+                            "outbox-without-end",
+                            "What a slow screen has not taken piles up.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/web/live/Screen.java",
+                                            "if (sending || behind) {\n                behind = true;",
+                                            "if (behind) {\n                behind = true;")),
+                            "sopwell.web.live.ScreenTest"),
+                    new Plant(
+                            "sent-while-drawing",
+                            "A screen that does not read holds up who draws the boards.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/web/live/SocketOutlet.java",
+                                            "session.getAsyncRemote().sendText(text, result ->"
+                                                    + " done.left(result.isOK()));\n"
+                                                    + "        } catch (RuntimeException gone)",
+                                            "session.getBasicRemote().sendText(text);\n"
+                                                    + "            done.left(true);\n"
+                                                    + "        } catch (IOException |"
+                                                    + " RuntimeException gone)")),
+                            "sopwell.web.live.StuckScreenTest"),
+                    new Plant(
+                            "any-origin",
+                            "Another site's page may send changes and open sockets.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/web/Doors.java",
+                                            "if (isRisky(exchange) && isForeign(exchange, host))",
+                                            "if (host.isEmpty() && isForeign(exchange, host))")),
+                            "sopwell.web.live.HandshakeTest"),
+                    new Plant(
+                            "days-of-24-hours",
+                            "Every day has 24 hours, also when the clocks are put forward.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/orders/Days.java",
+                                            "return now.toLocalDate().plusDays(1).atTime(cutHour,"
+                                                    + " 0).atZone(now.getZone());",
+                                            "return cut.plusHours(24);")),
+                            "sopwell.orders.DaysTest"),
+                    new Plant(
+                            "no-deadline",
+                            "Nothing but the end of a socket takes a screen off the list.",
+                            List.of(Edit.java(HUB, DEADLINE, "if (now < 0)")),
+                            "sopwell.web.live.HalfOpenTest"),
+                    new Plant(
+                            "idle-time-for-a-deadline",
+                            "The server's idle time is trusted to find screens that are gone.",
+                            List.of(
+                                    Edit.java(HUB, DEADLINE, "if (now < 0)"),
+                                    Edit.java(
+                                            "sopwell/web/live/BoardSocket.java",
+                                            "session.setMaxIdleTimeout(0);",
+                                            "session.setMaxIdleTimeout(900);")),
+                            "sopwell.web.live.HalfOpenTest"));
+
+    private Plants() {}
+}

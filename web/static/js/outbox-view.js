@@ -18,6 +18,7 @@ const time = new Intl.DateTimeFormat('en-GB', {
 });
 let asking = 0;
 let drawn = 0;
+let signIn = false;
 
 function button(text, does, act) {
   const made = element('button', {}, text);
@@ -97,7 +98,20 @@ function counted(key, count, ...rest) {
   return count === 1 ? say(key[0], ...rest) : say(key[1], count, ...rest);
 }
 
+function tellSignIn(count) {
+  const text = counted(['outbox.sign-in-one', 'outbox.sign-in-many'], count);
+  if (note.textContent !== text) {
+    const there = element('a', {}, text);
+    there.href = `/sign-in?back=${encodeURIComponent(location.pathname)}`;
+    note.replaceChildren(there);
+  }
+}
+
 function tellHead(entries, looked) {
+  if (signIn && entries.length > looked.length) {
+    tellSignIn(entries.length - looked.length);
+    return;
+  }
   const waits = entries.filter((entry) => entry.label && !looked.includes(entry));
   const parts = [];
   if (waits.length > 0) {
@@ -132,13 +146,16 @@ async function draw() {
   ]));
 }
 
-function look() {
+function look(news) {
+  if (news?.id) {
+    signIn = Boolean(news.signIn);
+  }
   draw().catch(() => {
     note.textContent = say('outbox.no-store');
   });
 }
 
 outbox.watch(look);
-document.body.addEventListener('kit:ready', look);
-setInterval(look, LOOK_MS);
+document.body.addEventListener('kit:ready', () => look());
+setInterval(() => look(), LOOK_MS);
 look();

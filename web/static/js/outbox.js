@@ -25,9 +25,11 @@ function tellHere(news) {
   watchers.forEach((watcher) => watcher(news));
 }
 
+// Orders stay here while nobody is signed in who may send them; the news then says signIn.
 function tell(news = {}) {
   tellHere(news);
-  windows?.postMessage({ news: news.id ? { id: news.id, kind: news.kind } : {} });
+  const { id, kind, signIn } = news;
+  windows?.postMessage({ news: id ? { id, kind, signIn } : {} });
 }
 
 windows?.addEventListener('message', (event) => tellHere(event.data.news));
@@ -59,6 +61,9 @@ async function post(request, order) {
     return { kind: 'done', html, order: answer.headers.get('Sopwell-Order'),
       number: Number(answer.headers.get('Sopwell-Number')),
       triggers: answer.headers.get('HX-Trigger') || '' };
+  }
+  if (answer.headers.get('HX-Redirect')?.startsWith('/sign-in?')) {
+    return { kind: 'away', signIn: true };
   }
   const refused = REFUSED.includes(answer.status) && answer.headers.has('Sopwell-Version');
   return refused ? { kind: 'refused', html, sentence: sentence(html) } : { kind: 'away' };
@@ -101,7 +106,7 @@ async function sendAll(stillMine) {
     }
     const outcome = await send(entry);
     if (outcome.kind === 'away') {
-      tell({ id: entry.id, kind: 'away' });
+      tell({ id: entry.id, kind: 'away', signIn: outcome.signIn });
       later();
       return;
     }

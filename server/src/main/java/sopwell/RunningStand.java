@@ -101,7 +101,14 @@ final class RunningStand implements AutoCloseable {
         DayBook book = new DayBook(log, settings, tallies.shelves());
         this.routes =
                 new StandRoutes(
-                        new StandRoutes.Running(log, desk, follower, hub, book, access.access()),
+                        new StandRoutes.Running(
+                                log,
+                                desk,
+                                follower,
+                                hub,
+                                book,
+                                access.access(),
+                                clocks.nanos()),
                         settings,
                         clock);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);

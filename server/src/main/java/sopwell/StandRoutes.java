@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
@@ -55,6 +56,7 @@ final class StandRoutes implements AutoCloseable {
     private final MenuShelf menus;
     private final DayBook book;
     private final Access access;
+    private final LongSupplier nanos;
     private final PastDays past;
     private final PrepPlans plans;
     private final RecipeDocs recipes =
@@ -75,7 +77,8 @@ final class StandRoutes implements AutoCloseable {
             Follower follower,
             BoardHub hub,
             DayBook book,
-            Access access) {}
+            Access access,
+            LongSupplier nanos) {}
 
     StandRoutes(Running running, StandSettings settings, InstantSource clock) {
         this.log = running.log();
@@ -86,6 +89,7 @@ final class StandRoutes implements AutoCloseable {
         this.menus = new MenuShelf(log);
         this.book = running.book();
         this.access = running.access();
+        this.nanos = running.nanos();
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.clock = clock;
@@ -114,7 +118,8 @@ final class StandRoutes implements AutoCloseable {
                         plans,
                         this::newKey,
                         new AuditTrail(log, settings),
-                        access::state));
+                        access,
+                        nanos));
         ApiRoutes.add(
                 routes,
                 new ApiContext(

@@ -16,6 +16,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 import sopwell.access.Access;
 import sopwell.access.Actor;
@@ -45,6 +46,11 @@ public final class GateStand implements AutoCloseable {
 
     /** Starts it. */
     public GateStand() {
+        this(System::nanoTime);
+    }
+
+    /** Starts one that measures times by a clock of the test. */
+    public GateStand(LongSupplier nanos) {
         Config.Serve asked = new Config.Serve();
         asked.host = "127.0.0.1";
         asked.port = 0;
@@ -57,7 +63,7 @@ public final class GateStand implements AutoCloseable {
                     RunningStand.start(
                             asked,
                             new RunningStand.Clocks(
-                                    () -> Instant.ofEpochMilli(nowMs.get()), System::nanoTime));
+                                    () -> Instant.ofEpochMilli(nowMs.get()), nanos));
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         } catch (StartRefused refused) {

@@ -22,7 +22,12 @@ final class RouteRules {
                                     "GET /away",
                                     "GET /healthz",
                                     "GET /docs/problems",
-                                    "GET /api/openapi.json")),
+                                    "GET /api/openapi.json",
+                                    "GET /sign-in",
+                                    "POST /sign-in",
+                                    "POST /sign-out",
+                                    "GET /pair",
+                                    "POST /pair")),
                     entry(Right.ENTER, List.of("GET /", "GET /screens", "POST /screens")),
                     entry(
                             Right.LOOK_READY,
@@ -205,7 +210,20 @@ final class RouteRules {
                                     "POST /api/prep/calendar/hours",
                                     "POST /api/prep/calendar/occasions",
                                     "POST /api/prep/calendar/occasions/removed",
-                                    "POST /api/prep/guesses")));
+                                    "POST /api/prep/guesses")),
+                    entry(
+                            Right.ACCESS,
+                            List.of(
+                                    "GET /settings/access",
+                                    "POST /settings/access/people",
+                                    "POST /settings/access/people/{person}/pin",
+                                    "POST /settings/access/people/{person}/password",
+                                    "POST /settings/access/people/{person}/unlocked",
+                                    "POST /settings/access/people/{person}/left",
+                                    "POST /settings/access/devices",
+                                    "POST /settings/access/devices/{device}/revoked",
+                                    "POST /settings/access/tokens",
+                                    "POST /settings/access/tokens/{token}/revoked")));
 
     /** The right of each route, which is written as {@code METHOD template}. */
     static final Map<String, Right> TABLE = table();

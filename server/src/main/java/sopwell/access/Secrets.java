@@ -53,7 +53,7 @@ public final class Secrets {
     }
 
     /** A code as somebody typed it: small letters, spaces, and signs that look alike. */
-    static String read(String typed) {
+    public static String read(String typed) {
         StringBuilder code = new StringBuilder();
         for (char c : typed.toUpperCase(java.util.Locale.ROOT).toCharArray()) {
             switch (c) {

@@ -70,7 +70,8 @@ public final class Gate {
 
     /** Who asks, as the gate found out; at a stand without one, whoever is at its machine. */
     public static Actor actor(HttpServerExchange exchange) {
-        return Optional.ofNullable(exchange.getAttachment(ACTOR)).orElse(Actor.ANYBODY);
+        return Optional.ofNullable(exchange.getAttachment(ACTOR))
+                .orElse(Actors.isGated(exchange) ? Actor.NOBODY : Actor.ANYBODY);
     }
 
     /** What a request shows to be known by. */
@@ -176,9 +177,12 @@ public final class Gate {
                 || exchange.getRequestHeaders().contains(Headers.UPGRADE);
     }
 
-    /** An origin that is there was found to be ours at the doors. */
+    /**
+     * An origin that is there was found to be ours at the doors. Whoever is nobody yet shows one
+     * too: else another page could sign somebody in behind their back.
+     */
     private static boolean isOurs(HttpServerExchange exchange, Actor actor) {
-        if (actor.kind() != Actor.Kind.PERSON && actor.kind() != Actor.Kind.DEVICE) {
+        if (actor.kind() == Actor.Kind.OPEN || actor.kind() == Actor.Kind.PROGRAM) {
             return true;
         }
         HeaderMap headers = exchange.getRequestHeaders();
@@ -208,12 +212,13 @@ public final class Gate {
             String from =
                     isGet ? back(exchange) : headers.getFirst(new HttpString("HX-Current-URL"));
             Reply.problem(problem).with("HX-Redirect", signIn(path(from), kind)).send(exchange);
-        } else if (isPage && isGet && goes) {
+        } else if (isPage && goes && kind != ProblemKind.ORIGIN_MISSING) {
+            String from = isGet ? back(exchange) : path(headers.getFirst(Headers.REFERER));
             new Reply(
                             303,
                             "text/html; charset=utf-8",
                             java.nio.ByteBuffer.allocate(0),
-                            Map.of("Location", signIn(back(exchange), kind)))
+                            Map.of("Location", signIn(from, kind)))
                     .send(exchange);
         } else if (kind == ProblemKind.SIGN_IN_NEEDED) {
             Reply.problem(problem).with("WWW-Authenticate", "Bearer").send(exchange);

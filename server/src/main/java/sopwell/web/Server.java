@@ -95,7 +95,14 @@ public final class Server implements AutoCloseable {
                                         live.handleRequest(e);
                                     }
                                 });
-        HttpHandler doors = new Doors(paths, place.names(), texts);
+        HttpHandler inside =
+                e -> {
+                    if (place.gate().isPresent()) {
+                        Actors.expectGate(e);
+                    }
+                    paths.handleRequest(e);
+                };
+        HttpHandler doors = new Doors(inside, place.names(), texts);
         this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors));
     }
 

@@ -23,6 +23,7 @@ public final class Assets {
     public static final List<String> NAMES =
             List.of(
                     "css/tokens.css",
+                    "css/access.css",
                     "css/audit.css",
                     "css/base.css",
                     "css/board.css",
@@ -85,6 +86,7 @@ public final class Assets {
                     "js/count.js",
                     "js/outs.js",
                     "js/number-pad.js",
+                    "js/pairing-code.js",
                     "js/keys.js",
                     "js/dom.js",
                     "js/again.js",

@@ -18,7 +18,7 @@ final class AuditRoutes {
     AuditRoutes(PageContext context, PageHandling handling) {
         this.context = context;
         this.handling = handling;
-        this.words = new WhoWords(context.access());
+        this.words = new WhoWords(context.access()::state);
     }
 
     void add(RoutingHandler routes) {

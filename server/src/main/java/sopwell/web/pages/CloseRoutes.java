@@ -83,7 +83,7 @@ final class CloseRoutes {
                         reason,
                         stock,
                         moved,
-                        new WhoWords(context.access()));
+                        new WhoWords(context.access()::state));
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("v", view);

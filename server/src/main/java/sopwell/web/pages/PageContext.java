@@ -5,8 +5,9 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import sopwell.access.AccessState;
+import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
 import sopwell.desk.Desk;
@@ -34,7 +35,8 @@ import sopwell.web.past.PastDays;
  * @param plans what to prepare
  * @param keys makes idempotency keys for forms; each call gives another one
  * @param trail who did what
- * @param access whom the stand knows just now
+ * @param access who may do what, and who is who
+ * @param nanos a clock that never jumps, in nanoseconds
  */
 public record PageContext(
         Desk desk,
@@ -54,4 +56,5 @@ public record PageContext(
         PrepPlans plans,
         Supplier<String> keys,
         AuditTrail trail,
-        Supplier<AccessState> access) {}
+        Access access,
+        LongSupplier nanos) {}

@@ -40,7 +40,12 @@ final class PageHandling {
 
     PageHandling(PageContext context) {
         this.context = context;
-        this.screens = new Screens(context.texts(), context.settings(), context.assets().version());
+        this.screens =
+                new Screens(
+                        context.texts(),
+                        context.settings(),
+                        context.assets().version(),
+                        context.access());
     }
 
     /** Answers one request. */
@@ -67,6 +72,18 @@ final class PageHandling {
     /** A handler that minds card numbers itself, because a sentence alone would be no answer. */
     HttpHandler mindful(Page page) {
         return new BlockingHandler(exchange -> handle(exchange, page));
+    }
+
+    /** Answers one request that shows who it comes from, or is told who it comes from now on. */
+    @FunctionalInterface
+    interface Visit {
+        Reply answer(HttpServerExchange exchange, Ask ask) throws Interrupted;
+    }
+
+    /** A handler for secrets: they may look like any number, and are shown to nobody again. */
+    HttpHandler visiting(Visit visit) {
+        return new BlockingHandler(
+                exchange -> handle(exchange, ask -> visit.answer(exchange, ask)));
     }
 
     private Reply card(Ask ask) {

@@ -49,6 +49,10 @@ public final class PageRoutes {
         new WhatIfRoutes(context, handling).add(routes);
         new AuditRoutes(context, handling).add(routes);
         new WaitRoutes(context, handling).add(routes);
+        PairedBy pairedBy = new PairedBy();
+        new SignInRoutes(context, handling).add(routes);
+        new PairRoutes(context, handling, pairedBy).add(routes);
+        new AccessRoutes(context, handling, pairedBy).add(routes);
     }
 
     static int status(Reason reason) {

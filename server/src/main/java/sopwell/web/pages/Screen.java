@@ -15,6 +15,7 @@ import sopwell.web.T;
  * @param path the page's own path, to which a change of settings returns
  * @param assets the version that static files are asked for under
  * @param open whether the stand is open to everybody at its machine
+ * @param signedIn the name of who is signed in, or empty
  */
 public record Screen(
         T t,
@@ -26,7 +27,8 @@ public record Screen(
         String zone,
         String path,
         String assets,
-        boolean open) {
+        boolean open,
+        String signedIn) {
     /** Where a static file is. */
     public String asset(String name) {
         return "/static/" + assets + "/" + name;

@@ -6,7 +6,9 @@ import io.undertow.server.handlers.CookieImpl;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import sopwell.access.Access;
 import sopwell.access.Actor;
+import sopwell.access.Person;
 import sopwell.orders.StandSettings;
 import sopwell.web.Gate;
 import sopwell.web.Languages;
@@ -30,18 +32,21 @@ final class Screens {
     private final String stand;
     private final String zone;
     private final String assets;
+    private final Access access;
 
-    Screens(Texts texts, StandSettings settings, String assets) {
+    Screens(Texts texts, StandSettings settings, String assets, Access access) {
         this.texts = texts;
         this.stand = settings.name();
         this.zone = settings.zone().getId();
         this.assets = assets;
+        this.access = access;
     }
 
     Screen of(HttpServerExchange exchange) {
         setting(exchange, Languages.COOKIE, LANGS);
         String theme = setting(exchange, "theme", THEMES).orElse(THEMES.get(0));
         String distance = setting(exchange, "distance", DISTANCES).orElse(DISTANCES.get(0));
+        Actor actor = Gate.actor(exchange);
         String paper = setting(exchange, "paper", PAPERS).orElse(PAPERS.get(0));
         return new Screen(
                 texts.in(Languages.of(exchange)),
@@ -53,7 +58,8 @@ final class Screens {
                 zone,
                 exchange.getRequestPath(),
                 assets,
-                Gate.actor(exchange).kind() == Actor.Kind.OPEN);
+                actor.kind() == Actor.Kind.OPEN,
+                access.state().person(actor.personId()).map(Person::name).orElse(""));
     }
 
     private static Setup setup(HttpServerExchange exchange) {

@@ -139,7 +139,7 @@ final class TillRoutes {
                                                 ask.screen().t(),
                                                 r,
                                                 context.settings().zone(),
-                                                new WhoWords(context.access())))
+                                                new WhoWords(context.access()::state)))
                         .orElse(null));
         params.put("sentence", day.sentence());
         params.put("live", AskedDay.isToday(ask));

@@ -11,8 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import sopwell.access.AccessState;
-import sopwell.access.Person;
+import sopwell.access.Actor;
 import sopwell.access.Role;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.Change;
@@ -83,8 +82,9 @@ class AuditPagesTest {
     @Test
     void namesWhoIsKnownAlsoAfterTheyLeft() {
         refund(stand.place("2 beef dipped hot", ""));
-        Person ana = new Person("s2", "Ana <b>", Role.LEAD, "", "", true);
-        stand.knows(new AccessState(List.of(ana), List.of(), List.of(), List.of(), Map.of()));
+        stand.access().roster().addPerson(Actor.ANYBODY, "Beto", Role.LINE);
+        stand.access().roster().addPerson(Actor.ANYBODY, "Ana <b>", Role.LEAD);
+        assertTrue(stand.access().roster().endPerson(Actor.ANYBODY, "s2").isDone());
         String page = stand.get("/audit").body();
         assertTrue(page.contains("Ana &lt;b&gt;, lead"), page);
         assertFalse(page.contains("Somebody who has left"), page);

@@ -1,0 +1,82 @@
+package sopwell.web.pages;
+
+import io.undertow.server.HttpServerExchange;
+import io.undertow.server.RoutingHandler;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import sopwell.access.AccessRules;
+import sopwell.access.Device;
+import sopwell.access.Outcome;
+import sopwell.access.Paired;
+import sopwell.access.Refused;
+import sopwell.access.Right;
+import sopwell.audit.AuditEvent.AccessChanged;
+import sopwell.audit.AuditEvent.Change;
+import sopwell.audit.Who;
+import sopwell.desk.StandCommand;
+import sopwell.web.AccessCookies;
+import sopwell.web.RateLimit;
+import sopwell.web.Reply;
+
+/** Where a new screen is let in with a code. Thread-safe. */
+final class PairRoutes {
+    private static final String SCREENS = "/screens";
+
+    private final PageContext context;
+    private final PageHandling handling;
+    private final PairedBy pairedBy;
+    private final RateLimit limit;
+
+    PairRoutes(PageContext context, PageHandling handling, PairedBy pairedBy) {
+        this.context = context;
+        this.handling = handling;
+        this.pairedBy = pairedBy;
+        this.limit = RateLimit.forSignIn(context.nanos());
+    }
+
+    void add(RoutingHandler routes) {
+        routes.get("/pair", handling.visiting((e, ask) -> page(200, ask, "")));
+        routes.post("/pair", handling.visiting(this::pair));
+    }
+
+    private Reply pair(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
+        String address = RateLimit.address(exchange);
+        long waitMillis = limit.take(address);
+        if (waitMillis > 0) {
+            String seconds = RateLimit.seconds(waitMillis);
+            String sentence = DoorWords.waiting(Long.parseLong(seconds), ask.screen().t());
+            return page(429, ask, sentence).with("Retry-After", seconds);
+        }
+        String code = ask.field("code");
+        Outcome<Paired> outcome = context.access().roster().pairByCode(code, address);
+        if (!outcome.isDone()) {
+            Refused refused = outcome.refused().orElseThrow();
+            return page(
+                    DoorWords.status(refused), ask, DoorWords.of(refused, ask.screen().t()));
+        }
+        Paired paired = outcome.value().orElseThrow();
+        Device device = paired.device();
+        note(pairedBy.taken(code).orElse(new Who("", device.id(), "", "")), device);
+        boolean enters = AccessRules.rights(device.use()).contains(Right.ENTER);
+        Reply on = PageHandling.redirect(enters ? SCREENS : BackPath.signIn(SCREENS));
+        return AccessCookies.paired(exchange, on, paired);
+    }
+
+    private void note(Who who, Device device) throws PageHandling.Interrupted {
+        String key = context.keys().get();
+        AccessChanged changed = AccessChanged.ofDevice(Change.DEVICE_PAIRED, device.id());
+        PageHandling.await(
+                context.desk()
+                        .submit(
+                                key,
+                                key,
+                                new StandCommand.By(who, new StandCommand.ForAccess(changed))));
+    }
+
+    private Reply page(int status, Ask ask, String sentence) {
+        Map<String, Object> params = new LinkedHashMap<>();
+        params.put("s", ask.screen());
+        params.put("sentence", sentence);
+        return PageHandling.html(status, context.pages().render("signin/pair", params));
+    }
+}

@@ -13,7 +13,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
-        synopsisSubcommandLabel = "serve|owner|rehearse|check|rebuild|import|export|backtest")
+        synopsisSubcommandLabel =
+                "serve|owner|rehearse|check|rebuild|restore|import|export|backtest")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -72,6 +73,29 @@ final class Config {
             mixinStandardHelpOptions = true,
             description = "Counts the past days of a stand that does not run anew from its log.")
     static final class Rebuild extends InFolder {}
+
+    /** {@code sopwell restore}. */
+    @Command(
+            name = "restore",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Makes a folder what a backup holds, after reading all of the backup. A stand"
+                            + " that is in the folder does not give way unless that is asked for.")
+    static final class Restore extends InFolder {
+        @Option(
+                names = "--from",
+                paramLabel = "FILE",
+                required = true,
+                description = "The backup, such as millrace-20261128-213000.backup.")
+        Path from;
+
+        @Option(
+                names = "--replace",
+                description =
+                        "A stand that is in the folder gives way; its files are kept, in a folder"
+                                + " within it.")
+        boolean replace;
+    }
 
     /** What can be exported of a stand's days. */
     enum What {

@@ -8,6 +8,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
+import sopwell.backup.Restore;
 import sopwell.log.LogFault;
 
 /** The program: reads the command line and runs what it asks for. */
@@ -32,6 +33,7 @@ public final class Main {
         Config.Rehearse rehearse = new Config.Rehearse();
         Config.CheckBooks check = new Config.CheckBooks();
         Config.Rebuild rebuild = new Config.Rebuild();
+        Config.Restore restore = new Config.Restore();
         Config.Export export = new Config.Export();
         Config.Import records = new Config.Import();
         Config.Backtest backtest = new Config.Backtest();
@@ -42,11 +44,12 @@ public final class Main {
                         rehearse, Main::rehearse,
                         check, () -> new Books(check.data, System.out).check(),
                         rebuild, () -> new Books(rebuild.data, System.out).rebuild(),
+                        restore, () -> restored(restore),
                         export, () -> new Exporting(export, System.out).run(),
                         records, () -> imported(records),
                         backtest, () -> new Backtest(backtest, System.out).run());
         CommandLine line = new CommandLine(new Config());
-        List.of(serve, owner, rehearse, check, rebuild, records, export, backtest)
+        List.of(serve, owner, rehearse, check, rebuild, restore, records, export, backtest)
                 .forEach(line::addSubcommand);
         try {
             ParseResult parsed = line.parseArgs(args);
@@ -105,6 +108,10 @@ public final class Main {
         new Import(asked, InstantSource.system(), System.out).run();
     }
 
+    private static void restored(Config.Restore asked) {
+        new Restore(asked.from, asked.data, InstantSource.system(), System.out).run(asked.replace);
+    }
+
     private static void serve(Config.Serve asked) throws StartRefused, InterruptedException {
         RunningStand stand = RunningStand.start(asked, clocks());
         Thread closer = new Thread(stand::close, "closer");
@@ -114,7 +121,8 @@ public final class Main {
     }
 
     private static RunningStand.Clocks clocks() {
-        return new RunningStand.Clocks(InstantSource.system(), System::nanoTime);
+        return new RunningStand.Clocks(
+                InstantSource.system(), System::nanoTime, Uptime.ofBox(System::nanoTime));
     }
 
     /** What a subcommand does. */

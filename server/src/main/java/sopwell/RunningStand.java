@@ -18,22 +18,26 @@ import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.access.Access;
+import sopwell.backup.Backups;
 import sopwell.demo.DemoLunch;
 import sopwell.demo.History;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
+import sopwell.desk.StandClock;
 import sopwell.desk.StandCommand;
-import sopwell.log.EventLog;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.StandSettings;
 import sopwell.stock.recipes.RecipeBook;
+import sopwell.storage.BackupRule;
 import sopwell.storage.DataFolder;
+import sopwell.storage.SqliteLog;
 import sopwell.storage.TallyFile;
 import sopwell.web.Gate;
+import sopwell.web.Care;
 import sopwell.web.Server;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
@@ -46,11 +50,12 @@ import sopwell.web.live.FrameWriter;
 final class RunningStand implements AutoCloseable {
     private static final Logger LOGGER = Logger.getLogger(RunningStand.class.getName());
 
-    private final InstantSource clock;
+    private final StandClock clock;
     private final DataFolder folder;
     private final StandAccess access;
-    private final EventLog log;
+    private final SqliteLog log;
     private final TallyFile tallies;
+    private final Backups backups;
     private final Desk desk;
     private final Follower follower;
     private final Server server;
@@ -59,17 +64,24 @@ final class RunningStand implements AutoCloseable {
     private final ScheduledExecutorService ticks =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "ticks"));
     private final Future<?> cuts;
+    private final Future<?> clockLooks;
     private final BookKeeping keeping;
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
 
     /**
-     * The two clocks of a server.
+     * The clocks of a server.
      *
      * @param wall what time it is
      * @param nanos a clock that never jumps, in nanoseconds
+     * @param upMillis for how long the box is up, in milliseconds
      */
-    record Clocks(InstantSource wall, LongSupplier nanos) {}
+    record Clocks(InstantSource wall, LongSupplier nanos, LongSupplier upMillis) {
+        /** Those of a box that never sleeps. */
+        Clocks(InstantSource wall, LongSupplier nanos) {
+            this(wall, nanos, () -> TimeUnit.NANOSECONDS.toMillis(nanos.getAsLong()));
+        }
+    }
 
     /**
      * What a stand's folder says.
@@ -77,28 +89,38 @@ final class RunningStand implements AutoCloseable {
      * @param recipes those to begin with, at the first start only: then the log has the book
      */
     private record Founding(
-            StandSettings settings, Menu menu, Optional<RecipeBook> recipes, StandAccess access) {}
+            StandSettings settings,
+            BackupRule backup,
+            Menu menu,
+            Optional<RecipeBook> recipes,
+            StandAccess access) {}
 
     private RunningStand(DataFolder folder, Config.Serve asked, Founding founding, Clocks clocks)
             throws StartRefused {
         StandSettings settings = founding.settings();
         Menu menu = founding.menu();
         Optional<RecipeBook> recipes = founding.recipes();
-        this.clock = clocks.wall();
         this.folder = folder;
         this.access = founding.access();
         this.host = asked.host;
         this.log = folder.openLog(settings.stand());
         this.tallies = folder.openTallies(settings.stand());
         if (log.lastSeq() == 0) {
-            invent(asked.startWith, founding);
+            invent(asked.startWith, founding, clocks.wall().millis());
         }
+        this.clock = clock(clocks, log);
         this.follower = new Follower(log, settings);
         this.desk = new Desk(log, settings, clock, follower::follow);
         adopt(menu);
         recipes.ifPresent(this::adopt);
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
         DayBook book = new DayBook(log, settings, tallies.shelves());
+        this.backups =
+                new Backups(
+                        new Backups.Source(folder, log, settings, founding.backup()),
+                        clock,
+                        clocks.nanos());
+        Care care = new Care(backups::state, backups::makeNow, clock::state);
         this.routes =
                 new StandRoutes(
                         new StandRoutes.Running(
@@ -108,7 +130,8 @@ final class RunningStand implements AutoCloseable {
                                 hub,
                                 book,
                                 access.access(),
-                                clocks.nanos()),
+                                clocks.nanos(),
+                                care),
                         settings,
                         clock);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
@@ -133,6 +156,8 @@ final class RunningStand implements AutoCloseable {
         }
         listen(asked);
         this.keeping = new BookKeeping(book);
+        backups.start();
+        this.clockLooks = watchDays();
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }
@@ -144,6 +169,7 @@ final class RunningStand implements AutoCloseable {
      */
     static RunningStand start(Config.Serve asked, Clocks clocks) throws StartRefused {
         DataFolder folder = DataFolder.open(asked.data);
+        StandFolder.refuseHalfRestored(folder);
         StandFolder.fillIfEmpty(folder, asked.startWith);
         Menu menu = StandFolder.menu(folder);
         Optional<RecipeBook> recipes =
@@ -151,7 +177,10 @@ final class RunningStand implements AutoCloseable {
         StandSettings settings = StandFolder.settings(folder);
         StandAccess access = StandAccess.start(folder, asked, clocks.wall());
         return new RunningStand(
-                folder, asked, new Founding(settings, menu, recipes, access), clocks);
+                folder,
+                asked,
+                new Founding(settings, StandFolder.backup(folder), menu, recipes, access),
+                clocks);
     }
 
     private Gate gate() {
@@ -159,6 +188,19 @@ final class RunningStand implements AutoCloseable {
                 access.access(),
                 clock,
                 order -> follower.ask(stand -> stand.till().of(order).keptCents() > 0));
+    }
+
+    /** Backups are told of a day's closing, and the clock whether a day is open. */
+    private Future<?> watchDays() {
+        boolean open = follower.ask(stand -> stand.orders().isDayOpen()).join();
+        Closings closings = new Closings(open, backups::dayClosed);
+        follower.watch(closings);
+        clock.during(closings::isDayOpen);
+        return ticks.scheduleWithFixedDelay(
+                clock::look,
+                Limits.CLOCK_LOOK_SECONDS,
+                Limits.CLOCK_LOOK_SECONDS,
+                TimeUnit.SECONDS);
     }
 
     /** Where a browser finds it. */
@@ -192,8 +234,10 @@ final class RunningStand implements AutoCloseable {
             return;
         }
         cuts.cancel(false);
+        clockLooks.cancel(false);
         ticks.shutdown();
         keeping.close();
+        backups.close();
         server.close();
         access.close();
         routes.close();
@@ -206,11 +250,11 @@ final class RunningStand implements AutoCloseable {
     }
 
     /** Fills an empty log with what was asked for, for the demo. */
-    private void invent(Config.StartWith with, Founding founding) {
+    private void invent(Config.StartWith with, Founding founding, long boxMs) {
         StandSettings settings = founding.settings();
         Menu menu = founding.menu();
         RecipeBook recipes = founding.recipes().orElseGet(RecipeBook::empty);
-        long nowMs = clock.millis();
+        long nowMs = Math.max(boxMs, BuiltAt.millis());
         switch (with) {
             case demo -> {
                 LocalDate last = DemoLunch.date(settings, nowMs).minusDays(1);
@@ -223,12 +267,22 @@ final class RunningStand implements AutoCloseable {
         }
     }
 
+    /** No right clock is before the log's last event, or before this was made. */
+    private static StandClock clock(Clocks clocks, SqliteLog log) {
+        long[] lastAtMs = new long[1];
+        log.read(log.lastSeq(), log.lastSeq(), recorded -> lastAtMs[0] = recorded.atMs());
+        return new StandClock(
+                new StandClock.Clocks(clocks.wall(), clocks.nanos(), clocks.upMillis()),
+                Math.max(BuiltAt.millis(), lastAtMs[0]));
+    }
+
     private void listen(Config.Serve asked) throws StartRefused {
         try {
             server.start();
         } catch (RuntimeException taken) {
             access.close();
             routes.close();
+            backups.close();
             desk.close();
             follower.close();
             tallies.close();

@@ -13,6 +13,7 @@ import sopwell.menu.MenuFault;
 import sopwell.orders.StandSettings;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeReading;
+import sopwell.storage.BackupRule;
 import sopwell.storage.DataFolder;
 import sopwell.storage.MenuReader;
 import sopwell.storage.MenuReading;
@@ -37,12 +38,33 @@ final class StandFolder {
     }
 
     static StandSettings settings(DataFolder folder) throws StartRefused {
+        return read(folder).settings().orElseThrow();
+    }
+
+    /** Where backups go and how long they are kept. */
+    static BackupRule backup(DataFolder folder) throws StartRefused {
+        return read(folder).backup();
+    }
+
+    /** A folder that is half one stand and half another is no stand. */
+    static void refuseHalfRestored(DataFolder folder) throws StartRefused {
+        if (folder.isHalfRestored()) {
+            throw new StartRefused(
+                    "A restore into "
+                            + folder.path()
+                            + " was cut short. Do it again: sopwell restore --from FILE --data "
+                            + folder.path()
+                            + " --replace");
+        }
+    }
+
+    private static StandReading read(DataFolder folder) throws StartRefused {
         byte[] json = folder.stand().orElseThrow(() -> missing(folder, "stand.json"));
         StandReading reading = StandFile.read(json);
         if (!reading.faults().isEmpty()) {
             throw faults("stand.json", reading.faults());
         }
-        return reading.settings().orElseThrow();
+        return reading;
     }
 
     static Menu menu(DataFolder folder) throws StartRefused {

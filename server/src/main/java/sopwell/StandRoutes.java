@@ -29,6 +29,7 @@ import sopwell.storage.MenuWriter;
 import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.till.DayReport;
+import sopwell.web.Care;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -57,6 +58,7 @@ final class StandRoutes implements AutoCloseable {
     private final DayBook book;
     private final Access access;
     private final LongSupplier nanos;
+    private final Care care;
     private final PastDays past;
     private final PrepPlans plans;
     private final RecipeDocs recipes =
@@ -78,7 +80,8 @@ final class StandRoutes implements AutoCloseable {
             BoardHub hub,
             DayBook book,
             Access access,
-            LongSupplier nanos) {}
+            LongSupplier nanos,
+            Care care) {}
 
     StandRoutes(Running running, StandSettings settings, InstantSource clock) {
         this.log = running.log();
@@ -90,6 +93,7 @@ final class StandRoutes implements AutoCloseable {
         this.book = running.book();
         this.access = running.access();
         this.nanos = running.nanos();
+        this.care = running.care();
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.clock = clock;
@@ -116,6 +120,7 @@ final class StandRoutes implements AutoCloseable {
                         past,
                         recipes,
                         plans,
+                        care,
                         this::newKey,
                         new AuditTrail(log, settings),
                         access,
@@ -141,6 +146,7 @@ final class StandRoutes implements AutoCloseable {
                                 return askDay(date, question);
                             }
                         },
+                        care,
                         tallies));
     }
 

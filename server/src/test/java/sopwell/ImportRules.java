@@ -48,7 +48,8 @@ final class ImportRules {
                     entry("page", Set.of("counter", "menu", "money", "orders")),
                     entry("desk", PURE),
                     entry("storage", with(SLICES, "access")),
-                    entry("web", with(PURE, "desk", "records")),
+                    entry("backup", with(SLICES, "desk", "storage")),
+                    entry("web", with(PURE, "desk", "records", "backup")),
                     entry("demo", with(PURE, "desk")));
 
     /** Root classes that every package may use; the others are the composition root's own. */

@@ -206,6 +206,8 @@ final class RouteRules {
                     entry(
                             Right.SETTINGS,
                             List.of(
+                                    "GET /settings/backup",
+                                    "POST /settings/backup",
                                     "POST /prep/calendar",
                                     "POST /api/prep/calendar/hours",
                                     "POST /api/prep/calendar/occasions",

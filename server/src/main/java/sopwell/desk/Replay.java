@@ -26,7 +26,16 @@ public final class Replay {
      * @param alsoTo is handed every event that was read
      */
     public static Stand newestDay(EventLog log, StandSettings settings, Consumer<Recorded> alsoTo) {
-        long last = log.lastSeq();
+        return at(log, settings, log.lastSeq(), alsoTo);
+    }
+
+    /**
+     * The same as it was when the log ended at a place.
+     *
+     * @param last the place
+     */
+    public static Stand at(
+            EventLog log, StandSettings settings, long last, Consumer<Recorded> alsoTo) {
         OptionalLong opened = log.lastOf(DayOpened.class, last);
         // Without an opening the last event is read all the same: a stand knows where its log ends.
         long from = opened.isPresent() ? firstOfDate(log, opened.getAsLong()) : last;

@@ -1,7 +1,6 @@
 package sopwell.storage;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -10,8 +9,14 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import sopwell.Check;
 
 /**
@@ -24,10 +29,15 @@ public final class DataFolder implements AutoCloseable {
     private static final String STAND = "stand.json";
     private static final String MENU = "menu.json";
     private static final String RECIPES = "recipes.json";
-    private static final String ACCESS = "access.json";
     private static final String LOG = "log.sqlite";
+    private static final String ACCESS = "access.json";
+    private static final String RESTORED = "restored.json";
+    private static final String RESTORING = "restoring.sqlite";
     private static final String TALLIES = "tallies.sqlite";
     private static final String LOCK = "sopwell.lock";
+
+    /** What a backup takes along besides the log. */
+    private static final List<String> FILES = List.of(STAND, MENU, RECIPES, ACCESS);
 
     private final Path folder;
     private final Optional<FileChannel> lockFile;
@@ -145,6 +155,143 @@ public final class DataFolder implements AutoCloseable {
         return log;
     }
 
+    /**
+     * Puts all that the folder holds into one file: the log as it is now, which may be in use, and
+     * the files beside it. What was not finished is left where it is.
+     *
+     * @param stop says that it is to be given up
+     * @throws FolderFault when the file can't be written, or it was given up
+     */
+    public BackupFile.Made backUp(Path to, String stand, long atMs, BooleanSupplier stop) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (String name : FILES) {
+            read(name).ifPresent(bytes -> files.put(name, bytes));
+        }
+        try {
+            Files.deleteIfExists(to);
+            // SQLite takes an empty file for its own; so it is the owner's alone from the start.
+            Files.createFile(to, SqliteFile.ownerOnly(to, "rw-------"));
+            BackupFile.copy(folder.resolve(LOG), to, stop);
+            BackupFile.Made made = BackupFile.seal(to, stand, atMs, files);
+            Disk.sync(to);
+            return made;
+        } catch (SQLException | IOException e) {
+            throw new FolderFault("The backup " + to + " can't be written: " + e.getMessage(), e);
+        }
+    }
+
+    /** How large the log is, in bytes. */
+    public long logBytes() {
+        try {
+            return Files.size(folder.resolve(LOG));
+        } catch (IOException e) {
+            throw new FolderFault("The log in " + folder + " can't be found: " + e, e);
+        }
+    }
+
+    /** Whether this folder holds anything of a stand. */
+    public boolean isTaken() {
+        return hasLog() || stand().isPresent() || menu().isPresent() || isHalfRestored();
+    }
+
+    /** Whether a restore into this folder was cut short. */
+    public boolean isHalfRestored() {
+        return Files.exists(folder.resolve(RESTORING));
+    }
+
+    /** What is remembered of the restore that this folder came from, if it came from one. */
+    public Optional<Restored> restored() {
+        return read(RESTORED).flatMap(Restored::read);
+    }
+
+    /**
+     * Begins to make this folder what a backup holds: the copy that will be its log is written, and
+     * no server starts on the folder before the restore is finished or given up.
+     *
+     * @return the copy, to be looked at
+     * @throws FolderFault when that can't be done; the folder is as it was
+     */
+    public Path beginRestore(Path backup) {
+        Check.that(lockFile.isPresent(), "who only looks writes nothing");
+        Path fresh = folder.resolve(RESTORING);
+        boolean copied = false;
+        try {
+            Files.deleteIfExists(fresh);
+            Files.createFile(fresh, SqliteFile.ownerOnly(fresh, "rw-------"));
+            BackupFile.copy(backup, fresh, () -> false);
+            copied = true;
+            return fresh;
+        } catch (SQLException | IOException e) {
+            throw notRestored(e);
+        } finally {
+            if (!copied) {
+                giveUpRestore();
+            }
+        }
+    }
+
+    /** Leaves the folder as it was before the restore began. */
+    public void giveUpRestore() {
+        try {
+            Files.deleteIfExists(folder.resolve(RESTORING));
+        } catch (IOException e) {
+            throw notRestored(e);
+        }
+    }
+
+    /**
+     * Puts the copy and the files in place. What was in the folder is kept, in a folder within it.
+     *
+     * @param note is remembered
+     * @param aside the name of the folder for what was here
+     * @throws FolderFault when that can't be done; then no server starts on it until it is
+     */
+    public void finishRestore(Restored note, String aside) {
+        Path fresh = folder.resolve(RESTORING);
+        try {
+            Map<String, byte[]> files = BackupFile.files(fresh);
+            BackupFile.unseal(fresh);
+            Disk.sync(fresh);
+            setAside(folder.resolve(aside));
+            for (String name : FILES) {
+                if (files.containsKey(name)) {
+                    write(name, files.get(name));
+                }
+            }
+            write(RESTORED, note.written());
+            Disk.rename(fresh, folder.resolve(LOG));
+        } catch (SQLException | IOException e) {
+            throw notRestored(e);
+        }
+    }
+
+    private FolderFault notRestored(Exception e) {
+        return new FolderFault(
+                "The backup can't be restored to " + folder + ": " + e.getMessage(), e);
+    }
+
+    /** The log's side files go first: beside another log they would be taken for its own. */
+    private void setAside(Path to) throws IOException {
+        List<Path> all;
+        try (Stream<Path> found = Files.list(folder)) {
+            all =
+                    found.filter(Files::isRegularFile)
+                            .filter(file -> !file.endsWith(LOCK))
+                            .filter(file -> !file.getFileName().toString().startsWith(RESTORING))
+                            .sorted(Comparator.reverseOrder())
+                            .toList();
+        }
+        if (all.isEmpty()) {
+            return;
+        }
+        Files.createDirectories(to, SqliteFile.ownerOnly(to, "rwx------"));
+        for (Path file : all) {
+            Files.move(file, to.resolve(file.getFileName()), StandardCopyOption.ATOMIC_MOVE);
+        }
+        Disk.syncFolder(to);
+        Disk.syncFolder(folder);
+    }
+
     /** The kept tallies of a stand's past days, which can be made again from its log. */
     public TallyFile openTallies(String stand) {
         return new TallyFile(folder.resolve(TALLIES), stand);
@@ -181,41 +328,13 @@ public final class DataFolder implements AutoCloseable {
         }
     }
 
-    /** A reader, or a power cut, finds the old file or the new one, never half of one. */
     private void write(String name, byte[] bytes) {
         Check.that(lockFile.isPresent(), "who only looks writes nothing");
         Path target = folder.resolve(name);
-        Path fresh = folder.resolve(name + ".new");
         try {
-            Files.deleteIfExists(fresh);
-            try (FileChannel out =
-                    FileChannel.open(
-                            fresh,
-                            Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
-                            SqliteFile.ownerOnly(fresh, "rw-------"))) {
-                ByteBuffer rest = ByteBuffer.wrap(bytes);
-                while (rest.hasRemaining()) {
-                    out.write(rest);
-                }
-                out.force(true);
-            }
-            Files.move(
-                    fresh,
-                    target,
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
-            syncFolder();
+            Disk.replace(target, bytes);
         } catch (IOException e) {
             throw new FolderFault(target + " can't be written: " + e, e);
-        }
-    }
-
-    /** Makes the new name durable; only POSIX lets a folder be opened for that. */
-    private void syncFolder() throws IOException {
-        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-                channel.force(true);
-            }
         }
     }
 }

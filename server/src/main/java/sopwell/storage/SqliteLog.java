@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -102,6 +103,11 @@ public final class SqliteLog implements EventLog {
     @Override
     public long lastSeq() {
         return lastSeq;
+    }
+
+    /** The hash of an event, which stands for all events up to it. */
+    public String hashOf(long seq) {
+        return HexFormat.of().formatHex(row(seq).hash());
     }
 
     @Override

@@ -30,7 +30,7 @@ public final class StandFile {
         Faults faults = new Faults();
         Optional<JsonNode> tree = JsonTree.read(json, faults);
         if (tree.isEmpty()) {
-            return new StandReading(Optional.empty(), faults.found());
+            return new StandReading(Optional.empty(), BackupRule.USUAL, faults.found());
         }
         Fields fields = new Fields(tree.get(), "", faults);
         String stand = fields.text("stand");
@@ -52,13 +52,14 @@ public final class StandFile {
                         : Limits.ORDER_NUMBER_DEFAULT_MAX;
         CashRule cash = MoneyFields.cash(fields);
         Safety safety = SafetyFields.read(fields);
+        BackupRule backup = BackupFields.read(fields);
         fields.close();
         if (!faults.isEmpty()) {
-            return new StandReading(Optional.empty(), faults.found());
+            return new StandReading(Optional.empty(), backup, faults.found());
         }
         StandSettings settings =
                 new StandSettings(stand, name, zone, cutHour, tax, target, numberMax, cash, safety);
-        return new StandReading(Optional.of(settings), faults.found());
+        return new StandReading(Optional.of(settings), backup, faults.found());
     }
 
     /** The settings as a file. */

@@ -10,9 +10,11 @@ import sopwell.orders.StandSettings;
  * Immutable.
  *
  * @param settings there when there are no faults
+ * @param backup where backups go and how long they are kept
  * @param faults none when there are settings; a fault's place is a JSON Pointer into the file
  */
-public record StandReading(Optional<StandSettings> settings, List<MenuFault> faults) {
+public record StandReading(
+        Optional<StandSettings> settings, BackupRule backup, List<MenuFault> faults) {
     public StandReading {
         faults = List.copyOf(faults);
     }

@@ -12,6 +12,7 @@ import sopwell.desk.MenuShelf;
 import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.orders.StandSettings;
+import sopwell.web.Care;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -27,6 +28,7 @@ import sopwell.web.live.BoardHub;
  * @param plans what to prepare
  * @param day counts something on a business day, off the I/O threads; empty when the date never had
  *     one
+ * @param care backups and the box's clock
  * @param tallies what was sold on any days, and how long guests waited
  */
 public record ApiContext(
@@ -42,6 +44,7 @@ public record ApiContext(
         PrepPlans plans,
         InstantSource clock,
         DayQuestions day,
+        Care care,
         Tallies tallies) {
 
     /** Asks about a business day, today or long ago. Thread-safe. */

@@ -70,6 +70,7 @@ final class StandApi {
                                             json.writeNumberField("seq", stand.seq());
                                             json.writeNumberField(
                                                     "screens", context.hub().screens());
+                                            CareJson.write(json, context.care());
                                             json.writeEndObject();
                                         }));
     }

@@ -50,6 +50,7 @@ public final class Assets {
                     "css/paper.css",
                     "css/outbox.css",
                     "css/home.css",
+                    "css/backup.css",
                     "css/screens.css",
                     "css/pay.css",
                     "css/till.css",

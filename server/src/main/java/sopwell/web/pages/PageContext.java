@@ -14,6 +14,7 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
+import sopwell.web.Care;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -33,6 +34,7 @@ import sopwell.web.past.PastDays;
  * @param past days that are looked at again
  * @param recipes books of recipes as documents
  * @param plans what to prepare
+ * @param care backups and the box's clock
  * @param keys makes idempotency keys for forms; each call gives another one
  * @param trail who did what
  * @param access who may do what, and who is who
@@ -54,6 +56,7 @@ public record PageContext(
         PastDays past,
         RecipeDocs recipes,
         PrepPlans plans,
+        Care care,
         Supplier<String> keys,
         AuditTrail trail,
         Access access,

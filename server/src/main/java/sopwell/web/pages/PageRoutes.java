@@ -53,6 +53,7 @@ public final class PageRoutes {
         new SignInRoutes(context, handling).add(routes);
         new PairRoutes(context, handling, pairedBy).add(routes);
         new AccessRoutes(context, handling, pairedBy).add(routes);
+        new BackupRoutes(context, handling).add(routes);
     }
 
     static int status(Reason reason) {
@@ -71,7 +72,16 @@ public final class PageRoutes {
                         .orElse(List.of());
         return PageHandling.html(
                 200,
-                context.pages().render("home", Map.of("s", ask.screen(), "stations", stations)));
+                context.pages()
+                        .render(
+                                "home",
+                                Map.of(
+                                        "s",
+                                        ask.screen(),
+                                        "stations",
+                                        stations,
+                                        "notes",
+                                        BackupView.of(context, ask.screen().t()).urgent())));
     }
 
     /** Files are in memory, so they are sent from the thread that asks. */

@@ -74,6 +74,7 @@ public final class PageStand implements AutoCloseable {
     private final PrepPlans plans;
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;
+    private final CareStub care = new CareStub();
 
     /** Opens it, with the demo's menu in force. */
     public PageStand() throws jakarta.servlet.ServletException {
@@ -115,6 +116,7 @@ public final class PageStand implements AutoCloseable {
                                 RecipeReader::read,
                                 RecipeWriter::book),
                         plans,
+                        care.care(),
                         () -> "form-" + keys.incrementAndGet(),
                         new AuditTrail(log, settings),
                         access,

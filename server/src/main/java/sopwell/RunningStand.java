@@ -6,8 +6,6 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -42,6 +40,7 @@ import sopwell.web.Server;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
+import sopwell.web.pages.Trust;
 
 /**
  * A stand that is open for requests: everything is made here, in the order in which it needs each
@@ -61,10 +60,12 @@ final class RunningStand implements AutoCloseable {
     private final Server server;
     private final StandRoutes routes;
     private final String host;
+    private final Transport transport;
     private final ScheduledExecutorService ticks =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "ticks"));
     private final Future<?> cuts;
     private final Future<?> clockLooks;
+    private final Future<?> renewals;
     private final BookKeeping keeping;
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
@@ -95,7 +96,12 @@ final class RunningStand implements AutoCloseable {
             Optional<RecipeBook> recipes,
             StandAccess access) {}
 
-    private RunningStand(DataFolder folder, Config.Serve asked, Founding founding, Clocks clocks)
+    private RunningStand(
+            DataFolder folder,
+            Config.Serve asked,
+            Founding founding,
+            Transport transport,
+            Clocks clocks)
             throws StartRefused {
         StandSettings settings = founding.settings();
         Menu menu = founding.menu();
@@ -113,6 +119,7 @@ final class RunningStand implements AutoCloseable {
         this.desk = new Desk(log, settings, clock, follower::follow);
         adopt(menu);
         recipes.ifPresent(this::adopt);
+        this.transport = transport;
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
         DayBook book = new DayBook(log, settings, tallies.shelves());
         this.backups =
@@ -133,7 +140,8 @@ final class RunningStand implements AutoCloseable {
                                 clocks.nanos(),
                                 care),
                         settings,
-                        clock);
+                        clock,
+                        transport::trust);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, routes.html(lang));
@@ -141,12 +149,7 @@ final class RunningStand implements AutoCloseable {
         try {
             this.server =
                     new Server(
-                            new Server.Place(
-                                            asked.host,
-                                            asked.port,
-                                            names(asked),
-                                            asked.connectionsPerAddress)
-                                    .behind(gate()),
+                            transport.place(asked).behind(gate()),
                             routes::add,
                             hub,
                             new JsonFrames(),
@@ -158,6 +161,12 @@ final class RunningStand implements AutoCloseable {
         this.keeping = new BookKeeping(book);
         backups.start();
         this.clockLooks = watchDays();
+        this.renewals =
+                ticks.scheduleWithFixedDelay(
+                        () -> transport.renew(clock.instant()),
+                        Limits.CERTIFICATE_SECONDS,
+                        Limits.CERTIFICATE_SECONDS,
+                        TimeUnit.SECONDS);
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }
@@ -180,6 +189,7 @@ final class RunningStand implements AutoCloseable {
                 folder,
                 asked,
                 new Founding(settings, StandFolder.backup(folder), menu, recipes, access),
+                Transport.of(asked, settings, folder, clocks.wall().instant()),
                 clocks);
     }
 
@@ -205,7 +215,16 @@ final class RunningStand implements AutoCloseable {
 
     /** Where a browser finds it. */
     String address() {
-        return "http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + server.port();
+        return transport.scheme()
+                + "://"
+                + (host.contains(":") ? "[" + host + "]" : host)
+                + ":"
+                + server.port();
+    }
+
+    /** How a tablet is told whom to trust, when it must be told. */
+    Optional<String> fingerprint() {
+        return transport.trust().map(Trust::fingerprint);
     }
 
     /** Who may do what here. */
@@ -235,6 +254,7 @@ final class RunningStand implements AutoCloseable {
         }
         cuts.cancel(false);
         clockLooks.cancel(false);
+        renewals.cancel(false);
         ticks.shutdown();
         keeping.close();
         backups.close();
@@ -351,12 +371,5 @@ final class RunningStand implements AutoCloseable {
             String key = "back " + log.lastSeq();
             desk.submit(key, key, new StandCommand.ForOuts(new OutCommand.LiftDue())).join();
         }
-    }
-
-    private static Set<String> names(Config.Serve asked) {
-        Set<String> names = new TreeSet<>(Set.of("localhost", "127.0.0.1", "[::1]"));
-        names.add(asked.host.toLowerCase(java.util.Locale.ROOT));
-        asked.names.forEach(name -> names.add(name.toLowerCase(java.util.Locale.ROOT)));
-        return names;
     }
 }

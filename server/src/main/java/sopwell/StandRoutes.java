@@ -11,6 +11,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
@@ -43,6 +44,7 @@ import sopwell.web.pages.HtmlFrames;
 import sopwell.web.pages.PageContext;
 import sopwell.web.pages.PageRoutes;
 import sopwell.web.pages.Pages;
+import sopwell.web.pages.Trust;
 import sopwell.web.past.PastDays;
 
 /** Hands the web what it needs to answer. Thread-safe. */
@@ -67,6 +69,7 @@ final class StandRoutes implements AutoCloseable {
                     RecipeReader::read,
                     RecipeWriter::book);
     private final InstantSource clock;
+    private final Supplier<Optional<Trust>> trust;
     private final Texts texts = Texts.load();
     private final Pages pages;
     private final SecureRandom random = new SecureRandom();
@@ -83,7 +86,11 @@ final class StandRoutes implements AutoCloseable {
             LongSupplier nanos,
             Care care) {}
 
-    StandRoutes(Running running, StandSettings settings, InstantSource clock) {
+    StandRoutes(
+            Running running,
+            StandSettings settings,
+            InstantSource clock,
+            Supplier<Optional<Trust>> trust) {
         this.log = running.log();
         this.settings = settings;
         this.desk = running.desk();
@@ -97,6 +104,7 @@ final class StandRoutes implements AutoCloseable {
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.clock = clock;
+        this.trust = trust;
         this.pages = new Pages(follower::menu, settings.zone());
     }
 
@@ -121,6 +129,7 @@ final class StandRoutes implements AutoCloseable {
                         recipes,
                         plans,
                         care,
+                        trust,
                         this::newKey,
                         new AuditTrail(log, settings),
                         access,

@@ -50,6 +50,7 @@ final class ImportRules {
                     entry("storage", with(SLICES, "access")),
                     entry("backup", with(SLICES, "desk", "storage")),
                     entry("web", with(PURE, "desk", "records", "backup")),
+                    entry("tls", Set.of()),
                     entry("demo", with(PURE, "desk")));
 
     /** Root classes that every package may use; the others are the composition root's own. */

@@ -134,6 +134,16 @@ public final class DataFolder implements AutoCloseable {
         write(RECIPES, json);
     }
 
+    /** A small file that its owner alone may read, under a name of its keeper's choice. */
+    public Optional<byte[]> secret(String name) {
+        return read(name);
+    }
+
+    /** Replaces such a file, whole or not at all. */
+    public void putSecret(String name, byte[] bytes) {
+        write(name, bytes);
+    }
+
     /**
      * Opens the log of a stand; once per folder. That of a folder that is only looked at takes no
      * entries and shows what was there when it was opened.
@@ -328,6 +338,7 @@ public final class DataFolder implements AutoCloseable {
         }
     }
 
+    /** A reader, or a power cut, finds the old file or the new one, never half of one. */
     private void write(String name, byte[] bytes) {
         Check.that(lockFile.isPresent(), "who only looks writes nothing");
         Path target = folder.resolve(name);

@@ -7,11 +7,13 @@ import io.undertow.server.handlers.GracefulShutdownHandler;
 import io.undertow.server.handlers.PathHandler;
 import jakarta.servlet.ServletException;
 import jakarta.websocket.server.HandshakeRequest;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import javax.net.ssl.SSLContext;
 import sopwell.menu.Lang;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
@@ -34,6 +36,7 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any free one
      * @param names the names and addresses by which the stand is called, lower case
      * @param connectionsPerAddressMax connections that one address has at once
+     * @param tls how to speak https; empty for http
      * @param gate asks everybody who they are
      */
     public record Place(
@@ -41,6 +44,7 @@ public final class Server implements AutoCloseable {
             int port,
             Set<String> names,
             int connectionsPerAddressMax,
+            Optional<Tls> tls,
             Optional<Gate> gate) {
         public Place {
             names = Set.copyOf(names);
@@ -48,12 +52,34 @@ public final class Server implements AutoCloseable {
 
         /** A place where nobody is asked who they are. */
         public Place(String host, int port, Set<String> names, int connectionsPerAddressMax) {
-            this(host, port, names, connectionsPerAddressMax, Optional.empty());
+            this(
+                    host,
+                    port,
+                    names,
+                    connectionsPerAddressMax,
+                    Optional.empty(),
+                    Optional.empty());
         }
 
         /** The same behind a gate. */
         public Place behind(Gate gate) {
-            return new Place(host, port, names, connectionsPerAddressMax, Optional.of(gate));
+            return new Place(
+                    host, port, names, connectionsPerAddressMax, tls, Optional.of(gate));
+        }
+    }
+
+    /**
+     * How https is spoken.
+     *
+     * @param protocols by Java's names, the best first
+     * @param suites by Java's names, the best first
+     * @param strict whether browsers are told never to come by http again
+     */
+    public record Tls(
+            SSLContext context, List<String> protocols, List<String> suites, boolean strict) {
+        public Tls {
+            protocols = List.copyOf(protocols);
+            suites = List.copyOf(suites);
         }
     }
 
@@ -102,7 +128,7 @@ public final class Server implements AutoCloseable {
                     }
                     paths.handleRequest(e);
                 };
-        HttpHandler doors = new Doors(inside, place.names(), texts);
+        HttpHandler doors = new Doors(inside, place.names(), isStrict(place), texts);
         this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors));
     }
 
@@ -136,6 +162,10 @@ public final class Server implements AutoCloseable {
         }
         hub.close();
         listening.close();
+    }
+
+    private static boolean isStrict(Place place) {
+        return place.tls().map(Tls::strict).orElse(false);
     }
 
     private static void refuse(HttpServerExchange exchange, Problem problem) {

@@ -35,6 +35,7 @@ import sopwell.web.past.PastDays;
  * @param recipes books of recipes as documents
  * @param plans what to prepare
  * @param care backups and the box's clock
+ * @param trust whom a tablet must trust before it believes the stand; empty when nobody
  * @param keys makes idempotency keys for forms; each call gives another one
  * @param trail who did what
  * @param access who may do what, and who is who
@@ -57,6 +58,7 @@ public record PageContext(
         RecipeDocs recipes,
         PrepPlans plans,
         Care care,
+        Supplier<Optional<Trust>> trust,
         Supplier<String> keys,
         AuditTrail trail,
         Access access,

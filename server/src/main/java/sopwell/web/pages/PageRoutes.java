@@ -54,6 +54,7 @@ public final class PageRoutes {
         new PairRoutes(context, handling, pairedBy).add(routes);
         new AccessRoutes(context, handling, pairedBy).add(routes);
         new BackupRoutes(context, handling).add(routes);
+        new TrustRoutes(context, handling).add(routes);
     }
 
     static int status(Reason reason) {
@@ -81,7 +82,9 @@ public final class PageRoutes {
                                         "stations",
                                         stations,
                                         "notes",
-                                        BackupView.of(context, ask.screen().t()).urgent())));
+                                        BackupView.of(context, ask.screen().t()).urgent(),
+                                        "trust",
+                                        context.trust().get().isPresent())));
     }
 
     /** Files are in memory, so they are sent from the thread that asks. */

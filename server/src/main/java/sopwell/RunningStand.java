@@ -67,6 +67,7 @@ final class RunningStand implements AutoCloseable {
     private final Future<?> clockLooks;
     private final Future<?> renewals;
     private final BookKeeping keeping;
+    private final PlanKeeping planKeeping;
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
 
@@ -167,6 +168,7 @@ final class RunningStand implements AutoCloseable {
                         Limits.CERTIFICATE_SECONDS,
                         Limits.CERTIFICATE_SECONDS,
                         TimeUnit.SECONDS);
+        this.planKeeping = new PlanKeeping(follower, desk, routes.plans(), settings.zone());
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }
@@ -339,6 +341,7 @@ final class RunningStand implements AutoCloseable {
             cutDay();
             liftOuts();
             access.access().tick();
+            planKeeping.look();
         } catch (RuntimeException fault) {
             LOGGER.log(Level.WARNING, "the day could not be looked at; the next tick tries", fault);
         }

@@ -31,6 +31,7 @@ import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.till.DayReport;
 import sopwell.web.Care;
+import sopwell.web.PastPreps;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -63,6 +64,7 @@ final class StandRoutes implements AutoCloseable {
     private final Care care;
     private final PastDays past;
     private final PrepPlans plans;
+    private final PastPreps pastPreps;
     private final RecipeDocs recipes =
             new RecipeDocs(
                     book -> RecipeWriter.tree(book.parts()).toString(),
@@ -103,6 +105,7 @@ final class StandRoutes implements AutoCloseable {
         this.care = running.care();
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
+        this.pastPreps = new PastPreps(log, follower, book, settings, clock);
         this.clock = clock;
         this.trust = trust;
         this.pages = new Pages(follower::menu, settings.zone());
@@ -130,6 +133,7 @@ final class StandRoutes implements AutoCloseable {
                         plans,
                         care,
                         trust,
+                        pastPreps,
                         this::newKey,
                         new AuditTrail(log, settings),
                         access,
@@ -159,11 +163,17 @@ final class StandRoutes implements AutoCloseable {
                         tallies));
     }
 
+    /** What is prepared when, also for the stand itself. */
+    PrepPlans plans() {
+        return plans;
+    }
+
     /** Ends what is still being read for somebody. */
     @Override
     public void close() {
         past.close();
         plans.close();
+        pastPreps.close();
     }
 
     FrameWriter html(Lang lang) {

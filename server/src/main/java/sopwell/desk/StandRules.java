@@ -23,6 +23,7 @@ import sopwell.orders.OutRules;
 import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
 import sopwell.prep.calendar.CalendarRules;
+import sopwell.prep.past.PlanRules;
 import sopwell.stock.PanRules;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.LarderRules;
@@ -112,6 +113,7 @@ final class StandRules {
                             stand.calendar(),
                             ((StandCommand.ForCalendar) command).command(),
                             stand.deciding(nowMs));
+            case PLAN -> plan(stand, (StandCommand.ForPlan) command);
             case RECIPES -> recipes(stand, (StandCommand.AdoptRecipes) command);
             case BY -> by(stand, (StandCommand.By) command, nowMs);
             case ACCESS -> Decision.accepted(((StandCommand.ForAccess) command).changed());
@@ -124,6 +126,10 @@ final class StandRules {
 
     private static Decision pass(Stand stand, PassCommand command) {
         return PassRules.decide(stand.pass(), stand.kitchen(), stand.orders(), command);
+    }
+
+    private static Decision plan(Stand stand, StandCommand.ForPlan keep) {
+        return PlanRules.decide(stand.orders(), stand.keptPlan(), keep.command());
     }
 
     private static Decision recipes(Stand stand, StandCommand.AdoptRecipes adopt) {

@@ -15,6 +15,7 @@ import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
 import sopwell.web.Care;
+import sopwell.web.PastPreps;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -36,6 +37,7 @@ import sopwell.web.past.PastDays;
  * @param plans what to prepare
  * @param care backups and the box's clock
  * @param trust whom a tablet must trust before it believes the stand; empty when nobody
+ * @param pastPreps what became of what was to be prepared
  * @param keys makes idempotency keys for forms; each call gives another one
  * @param trail who did what
  * @param access who may do what, and who is who
@@ -59,6 +61,7 @@ public record PageContext(
         PrepPlans plans,
         Care care,
         Supplier<Optional<Trust>> trust,
+        PastPreps pastPreps,
         Supplier<String> keys,
         AuditTrail trail,
         Access access,

@@ -45,6 +45,7 @@ import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.storage.StandFile;
 import sopwell.till.DayReport;
+import sopwell.web.PastPreps;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Server;
@@ -72,6 +73,7 @@ public final class PageStand implements AutoCloseable {
     private final PastDays past;
     private final DayBook book;
     private final PrepPlans plans;
+    private final PastPreps pastPreps;
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;
     private final CareStub care = new CareStub();
@@ -91,6 +93,7 @@ public final class PageStand implements AutoCloseable {
         past = new PastDays(log, settings);
         book = new DayBook(log, settings, MemoryShelf.shelves());
         plans = new PrepPlans(log, follower, book, settings, now::get);
+        pastPreps = new PastPreps(log, follower, book, settings, now::get);
         ask(new StandCommand.AdoptMenu(menu));
         PageContext context =
                 new PageContext(
@@ -118,6 +121,7 @@ public final class PageStand implements AutoCloseable {
                         plans,
                         care.care(),
                         Optional::empty,
+                        pastPreps,
                         () -> "form-" + keys.incrementAndGet(),
                         new AuditTrail(log, settings),
                         access,
@@ -274,6 +278,7 @@ public final class PageStand implements AutoCloseable {
         server.close();
         past.close();
         plans.close();
+        pastPreps.close();
         desk.close();
         follower.close();
         log.close();

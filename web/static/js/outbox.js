@@ -5,6 +5,7 @@ import { inTurn } from './outbox-turn.js';
 import { now } from './server-clock.js';
 
 const ANSWER_MILLIS_MAX = 8000;
+const HANGS_MS = 1000;
 const AGAIN_MIN_MS = 1000;
 const AGAIN_MAX_MS = 5000;
 const REFUSED = [400, 404, 409, 413, 422];
@@ -16,6 +17,7 @@ let again = AGAIN_MIN_MS;
 let timer = 0;
 let sending = false;
 let asked = false;
+let underWay = null;
 
 export function watch(watcher) {
   watchers.push(watcher);
@@ -44,8 +46,16 @@ function sentence(html) {
   return said.querySelector('[role="alert"], .message')?.textContent.trim() || '';
 }
 
+// A request that hung in the network when the board came back is asked again at once, under its
+// key.
+function giveUpHanging() {
+  if (underWay && performance.now() - underWay.atMs > HANGS_MS) {
+    underWay.stop.abort();
+  }
+}
+
 // One request. Only an answer that names itself counts: a network's own sign-in page does not.
-async function post(request, order) {
+async function post(request, order, signal) {
   const answer = await fetch(request.path.replace('{order}', order), {
     method: 'POST',
     headers: {
@@ -54,7 +64,7 @@ async function post(request, order) {
       'Idempotency-Key': request.key,
     },
     body: request.body,
-    signal: AbortSignal.timeout(ANSWER_MILLIS_MAX),
+    signal,
   });
   const html = await answer.text();
   if (answer.status === 200 && answer.headers.has('Sopwell-Order')) {
@@ -70,10 +80,16 @@ async function post(request, order) {
 }
 
 async function send(entry) {
+  const stop = new AbortController();
+  const late = setTimeout(() => stop.abort(), ANSWER_MILLIS_MAX);
+  underWay = { stop, atMs: performance.now() };
   try {
-    return await post(entry.requests[0], entry.order);
+    return await post(entry.requests[0], entry.order, stop.signal);
   } catch {
     return { kind: 'away' };
+  } finally {
+    clearTimeout(late);
+    underWay = null;
   }
 }
 
@@ -193,6 +209,7 @@ export async function label(id) {
 
 document.body.addEventListener('stand:live', () => {
   again = AGAIN_MIN_MS;
+  giveUpHanging();
   drain();
 });
 addEventListener('online', drain);

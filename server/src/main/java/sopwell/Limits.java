@@ -222,8 +222,17 @@ public final class Limits {
     /** Every screen is asked whether it is there this often, in milliseconds. */
     public static final long PING_MILLIS = 3_000;
 
-    /** A screen not heard from for so long is taken off the list, in milliseconds. */
-    public static final long PONG_MILLIS_MAX = 9_000;
+    /**
+     * A screen not heard from for so long is taken off the list when it is asked next, in
+     * milliseconds: two questions without an answer, so that it is off ten seconds after it went.
+     */
+    public static final long PONG_MILLIS_MAX = 7_000;
+
+    /** How long a server that stops waits for its screens to hear that it does, in milliseconds. */
+    public static final long GOODBYE_MILLIS_MAX = 500;
+
+    /** How often it looks whether they have, in milliseconds. */
+    public static final long GOODBYE_LOOK_MILLIS = 10;
 
     /**
      * Frames that a screen may send at once, whatever they are; then it is not read for a while.

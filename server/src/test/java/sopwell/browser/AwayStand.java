@@ -14,29 +14,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import sopwell.crash.StandProcess;
+import sopwell.net.BadLink;
 import sopwell.web.StandServer;
 
-/** The packaged server at the far end of a cable; it can be killed and started again. */
+/** The packaged server at the far end of a bad link; it can be killed and started again. */
 final class AwayStand implements AutoCloseable {
     private final HttpClient client = HttpClient.newHttpClient();
     private final Path data;
-    private final Cable cable;
+    private final BadLink link;
     private StandProcess process;
     private Path jar = Path.of(StandProcess.jar());
 
     AwayStand(Path folder) throws IOException {
         data = folder.resolve("stand");
         process = process();
-        cable = new Cable(port());
+        link = new BadLink(port());
     }
 
     /** Where the browser finds it, whatever became of the server. */
     String address() {
-        return cable.address();
+        return link.address();
     }
 
-    Cable cable() {
-        return cable;
+    BadLink link() {
+        return link;
     }
 
     /** SIGKILL. */
@@ -47,7 +48,7 @@ final class AwayStand implements AutoCloseable {
     /** Starts it again over what it had. */
     void start() throws IOException {
         process = process();
-        cable.lead(port());
+        link.lead(port());
     }
 
     /** Starts it from a later version from now on, whose files are not those of before. */
@@ -86,7 +87,7 @@ final class AwayStand implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        cable.close();
+        link.close();
         process.close();
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sopwell.Limits;
+import sopwell.net.Cut;
 
 /** The counter goes on while the server is away, and nothing is lost, doubled or out of order. */
 class OutboxTest {
@@ -90,20 +91,20 @@ class OutboxTest {
 
     @Test
     void anOrderWhoseAnswerWasLostIsNotPlacedTwice() {
-        stand.cable().put(Cable.State.ONE_WAY);
+        stand.link().swallowAnswers();
         place("beef hot", "Waiting 1");
         place("fries", "Waiting 2");
-        stand.cable().plugIn();
+        stand.link().healAndBreakOff();
         counter.waitText("#outbox", "Waiting 2 is order 2");
         assertEquals(List.of("1 beef", "1 fries"), stand.taken());
     }
 
     @Test
     void aSilentNetworkHoldsNobodyUp() {
-        stand.cable().put(Cable.State.PULLED);
+        stand.link().cut(Cut.SILENT);
         place("beef hot", "Waiting 1");
         place("2 fries", "Waiting 2");
-        stand.cable().plugIn();
+        stand.link().healAndBreakOff();
         counter.waitText("#outbox", "Waiting 2 is order 2");
         assertEquals(List.of("1 beef", "2 fries"), stand.taken());
     }

@@ -26,11 +26,29 @@ public final class RawConnection implements AutoCloseable {
      * @param receiveBytes how much the system may take in unread; 0 for its own choice
      */
     public RawConnection(int port, int receiveBytes) throws IOException {
+        this(
+                new InetSocketAddress(InetAddress.getLoopbackAddress(), port),
+                receiveBytes,
+                PATIENCE_MILLIS);
+    }
+
+    /**
+     * Connects to a server.
+     *
+     * @param patienceMillis how long it may take to connect, and to say anything
+     */
+    public RawConnection(InetSocketAddress server, int receiveBytes, int patienceMillis)
+            throws IOException {
         if (receiveBytes > 0) {
             socket.setReceiveBufferSize(receiveBytes);
         }
-        socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
-        socket.setSoTimeout(PATIENCE_MILLIS);
+        try {
+            socket.connect(server, patienceMillis);
+        } catch (IOException unreachable) {
+            socket.close();
+            throw unreachable;
+        }
+        socket.setSoTimeout(patienceMillis);
         socket.setTcpNoDelay(true);
     }
 

@@ -5,6 +5,7 @@ import java.io.DataInputStream;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetSocketAddress;
 import java.net.SocketTimeoutException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -53,18 +54,44 @@ public final class RawScreen implements AutoCloseable {
 
     /** Asks for a socket; whether it was given is to be seen by {@link #answer}. */
     public RawScreen(int port, String path, Manner manner) throws IOException {
-        connection = new RawConnection(port, manner.receiveBytes());
+        this(new RawConnection(port, manner.receiveBytes()), "127.0.0.1:" + port, path, manner);
+    }
+
+    private RawScreen(RawConnection made, String host, String path, Manner manner)
+            throws IOException {
+        connection = made;
         connection.send(
                 "GET "
                         + path
-                        + " HTTP/1.1\r\nHost: 127.0.0.1:"
-                        + port
+                        + " HTTP/1.1\r\nHost: "
+                        + host
                         + "\r\nConnection: Upgrade\r\nUpgrade: websocket\r\n"
                         + "Sec-WebSocket-Version: 13\r\n"
                         + "Sec-WebSocket-Key: c29wd2VsbC10ZXN0LWtleQ==\r\n"
                         + manner.more()
                         + "\r\n");
         answer = connection.head();
+    }
+
+    /**
+     * A program at a board of a server that may be far or gone.
+     *
+     * @param patienceMillis how long it may take to get a socket
+     */
+    public static RawScreen at(InetSocketAddress server, String board, int patienceMillis)
+            throws IOException {
+        RawConnection made = new RawConnection(server, 0, patienceMillis);
+        String host = server.getAddress().getHostAddress() + ":" + server.getPort();
+        try {
+            RawScreen screen = new RawScreen(made, host, "/ws/boards/" + board, Manner.json());
+            if (!screen.answer.startsWith("HTTP/1.1 101 ")) {
+                throw new IOException("no socket: " + screen.answer);
+            }
+            return screen;
+        } catch (IOException silent) {
+            made.close();
+            throw silent;
+        }
     }
 
     /** A program at a board. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
@@ -132,10 +133,33 @@ public final class BoardHub implements AutoCloseable {
     @Override
     public void close() {
         repeating.forEach(task -> task.cancel(false));
-        beats.shutdown();
-        for (Screen screen : List.copyOf(audience.all())) {
+        List<Screen> told = List.copyOf(audience.all());
+        for (Screen screen : told) {
             audience.remove(screen.outlet());
             screen.close(CloseCodes.SERVICE_RESTART, "restarting");
+        }
+        awaitGone(told);
+        beats.shutdown();
+    }
+
+    /** What was said last must have left, and have been heard, before the connection is ended. */
+    private void awaitGone(List<Screen> told) {
+        CountDownLatch open = new CountDownLatch(told.isEmpty() ? 0 : 1);
+        Future<?> look =
+                beats.scheduleWithFixedDelay(
+                        () -> {
+                            if (told.stream().noneMatch(screen -> screen.outlet().isOpen())) {
+                                open.countDown();
+                            }
+                        },
+                        0,
+                        Limits.GOODBYE_LOOK_MILLIS,
+                        TimeUnit.MILLISECONDS);
+        try {
+            boolean heard = open.await(Limits.GOODBYE_MILLIS_MAX, TimeUnit.MILLISECONDS);
+            look.cancel(!heard);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -68,6 +68,7 @@ public final class Assets {
                     "js/send.js",
                     "js/frames.js",
                     "js/board-socket.js",
+                    "js/reach.js",
                     "js/ages.js",
                     "js/age-rows.js",
                     "js/load-times.js",

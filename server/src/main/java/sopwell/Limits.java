@@ -365,21 +365,6 @@ public final class Limits {
     /** Past days whose curve is kept. */
     public static final int PAST_DAYS_MAX = 20;
 
-    /** Runs of a day again, to see what is chance. */
-    public static final int WHAT_IF_RUNS = 20;
-
-    /** How many fewer guests a day is tried with, in percent. */
-    public static final int WHAT_IF_GUESTS_PERCENT_MIN = -50;
-
-    /** How many more guests a day is tried with, in percent. */
-    public static final int WHAT_IF_GUESTS_PERCENT_MAX = 100;
-
-    /** How many hands or machines more or fewer a station is tried with. */
-    public static final int WHAT_IF_HANDS_MAX = 2;
-
-    /** Orders of a day that is tried again; a longer day is refused. */
-    public static final int WHAT_IF_ORDERS_MAX = 3_000;
-
     /** Questions for a plan of prep that may wait; one more is told to come again. */
     public static final int PREP_QUEUE_MAX = 16;
 
@@ -395,51 +380,12 @@ public final class Limits {
     /** Past days of prep that are shown or reckoned with at once: eight weeks. */
     public static final int PREP_PAST_DAYS_MAX = 56;
 
-    /** How far ahead the owner's calendar reaches, in days. */
-    public static final int CALENDAR_DAYS_AHEAD_MAX = 400;
-
-    /** How long what was particular about a day stays known, in days: three years. */
-    public static final int CALENDAR_DAYS_KEPT = 1_100;
-
-    /** Occasions of one date. */
-    public static final int OCCASIONS_MAX = 5;
-
-    /** How much less an occasion may be guessed to make of a day, in percent. */
-    public static final int OCCASION_PERCENT_MIN = -95;
-
-    /** How much more an occasion may be guessed to make of a day, in percent. */
-    public static final int OCCASION_PERCENT_MAX = 900;
-
-    /** Pieces of one item that a day may be guessed to sell. */
-    public static final int GUESS_PIECES_MAX = 20_000;
-
-    /** Backups of a kind, dailies or weeklies, that a stand may keep. */
-    public static final int BACKUPS_MAX = 400;
-
-    /** How often it looks whether a backup is due, in seconds. */
-    public static final long BACKUP_LOOK_SECONDS = 30;
-
-    /** After a backup that failed it tries again, after so many minutes. */
-    public static final long BACKUP_AGAIN_MINUTES = 10;
-
-    /** Between two backups to another disk, in minutes, where they are quick. */
-    public static final long BACKUP_OFTEN_MINUTES = 5;
-
-    /** A backup that took longer is not made that often, in milliseconds. */
-    public static final long BACKUP_QUICK_MILLIS = 2_000;
-
-    /** A last good backup that is older than this is warned of, in hours. */
-    public static final long BACKUP_OLD_HOURS = 48;
-
-    /** What must be free on the disk beyond the backup's own size, in bytes. */
-    public static final long BACKUP_RESERVE_BYTES = 50L * 1_024 * 1_024;
-
-    /** How long a press waits for the backup that it asked for, in milliseconds. */
-    public static final long BACKUP_WAIT_MILLIS = 5_000;
-
     /** How often the box's clock is looked at, in seconds. */
     public static final long CLOCK_LOOK_SECONDS = 1;
 
     /** A difference between the box's clock and the stand's that is a step, in milliseconds. */
     public static final long CLOCK_STEP_MILLIS = 2_000;
+
+    /** Backups of a kind, dailies or weeklies, that a stand may keep. */
+    public static final int BACKUPS_MAX = 400;
 }

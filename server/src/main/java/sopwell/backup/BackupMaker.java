@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.function.BooleanSupplier;
-import sopwell.Limits;
 import sopwell.desk.Replay;
 import sopwell.desk.Stand;
 import sopwell.log.LogFault;
@@ -54,7 +53,7 @@ final class BackupMaker {
 
     private void needRoom(Path folder) throws IOException {
         long free = Files.getFileStore(folder).getUsableSpace();
-        long needed = data.logBytes() + Limits.BACKUP_RESERVE_BYTES;
+        long needed = data.logBytes() + BackupLimits.BACKUP_RESERVE_BYTES;
         if (free < needed) {
             throw new LogFault(
                     "There is no room for a backup in "

@@ -16,7 +16,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import sopwell.Limits;
 import sopwell.backup.BackupState.Failure;
 import sopwell.backup.BackupState.Good;
 import sopwell.backup.BackupState.Warning;
@@ -83,8 +82,8 @@ public final class Backups implements AutoCloseable {
         looks =
                 worker.scheduleWithFixedDelay(
                         this::look,
-                        Limits.BACKUP_LOOK_SECONDS,
-                        Limits.BACKUP_LOOK_SECONDS,
+                        BackupLimits.BACKUP_LOOK_SECONDS,
+                        BackupLimits.BACKUP_LOOK_SECONDS,
                         TimeUnit.SECONDS);
     }
 
@@ -134,7 +133,7 @@ public final class Backups implements AutoCloseable {
         looks.cancel(false);
         worker.shutdown();
         try {
-            if (!worker.awaitTermination(Limits.BACKUP_LOOK_SECONDS, TimeUnit.SECONDS)) {
+            if (!worker.awaitTermination(BackupLimits.BACKUP_LOOK_SECONDS, TimeUnit.SECONDS)) {
                 LOGGER.warning("a backup is still being made; it is left unfinished");
             }
         } catch (InterruptedException stopped) {
@@ -153,7 +152,7 @@ public final class Backups implements AutoCloseable {
             return Warning.NEVER;
         }
         Duration old = Duration.between(Instant.ofEpochMilli(last.get().atMs()), now);
-        return old.toHours() >= Limits.BACKUP_OLD_HOURS ? Warning.OLD : Warning.NONE;
+        return old.toHours() >= BackupLimits.BACKUP_OLD_HOURS ? Warning.OLD : Warning.NONE;
     }
 
     /** A look that fails must not be the last. */
@@ -170,7 +169,8 @@ public final class Backups implements AutoCloseable {
 
     private boolean isDue(Instant now) {
         if (failure.isPresent()
-                && now.isBefore(triedAt.plus(Duration.ofMinutes(Limits.BACKUP_AGAIN_MINUTES)))) {
+                && now.isBefore(
+                        triedAt.plus(Duration.ofMinutes(BackupLimits.BACKUP_AGAIN_MINUTES)))) {
             return false;
         }
         if (wanted || last.isEmpty()) {
@@ -181,9 +181,9 @@ public final class Backups implements AutoCloseable {
             return true;
         }
         return last.get().lastSeq() < log.lastSeq()
-                && now.isAfter(lastAt.plus(Duration.ofMinutes(Limits.BACKUP_OFTEN_MINUTES)))
+                && now.isAfter(lastAt.plus(Duration.ofMinutes(BackupLimits.BACKUP_OFTEN_MINUTES)))
                 && tookMillis > 0
-                && tookMillis <= Limits.BACKUP_QUICK_MILLIS
+                && tookMillis <= BackupLimits.BACKUP_QUICK_MILLIS
                 && !isSameDisk();
     }
 

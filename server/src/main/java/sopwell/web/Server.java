@@ -52,19 +52,12 @@ public final class Server implements AutoCloseable {
 
         /** A place where nobody is asked who they are. */
         public Place(String host, int port, Set<String> names, int connectionsPerAddressMax) {
-            this(
-                    host,
-                    port,
-                    names,
-                    connectionsPerAddressMax,
-                    Optional.empty(),
-                    Optional.empty());
+            this(host, port, names, connectionsPerAddressMax, Optional.empty(), Optional.empty());
         }
 
         /** The same behind a gate. */
         public Place behind(Gate gate) {
-            return new Place(
-                    host, port, names, connectionsPerAddressMax, tls, Optional.of(gate));
+            return new Place(host, port, names, connectionsPerAddressMax, tls, Optional.of(gate));
         }
     }
 

@@ -33,8 +33,7 @@ final class StandScore {
          * @param origin the last day that was known, from 0
          * @param scale the seasonal naive forecast's error before the first origin
          */
-        void forecast(
-                int origin, int horizon, String name, int[] values, int came, double scale);
+        void forecast(int origin, int horizon, String name, int[] values, int came, double scale);
     }
 
     /** Who forecasts. */

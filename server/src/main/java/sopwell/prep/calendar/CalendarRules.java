@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import sopwell.Limits;
 import sopwell.orders.Deciding;
 import sopwell.orders.Decision;
 import sopwell.orders.Reason;
@@ -83,12 +82,12 @@ public final class CalendarRules {
             return Decision.refused(
                     Reason.OCCASION_PERCENT,
                     add.percent().strip(),
-                    Limits.OCCASION_PERCENT_MIN,
-                    Limits.OCCASION_PERCENT_MAX);
+                    CalendarLimits.OCCASION_PERCENT_MIN,
+                    CalendarLimits.OCCASION_PERCENT_MAX);
         }
         CalendarDay before = calendar.day(date.get());
-        if (!before.has(name) && before.occasions().size() >= Limits.OCCASIONS_MAX) {
-            return Decision.refused(Reason.OCCASIONS_MANY, Limits.OCCASIONS_MAX);
+        if (!before.has(name) && before.occasions().size() >= CalendarLimits.OCCASIONS_MAX) {
+            return Decision.refused(Reason.OCCASIONS_MANY, CalendarLimits.OCCASIONS_MAX);
         }
         return said(calendar, before.with(new NamedOccasion(name, percent.getAsInt())), today);
     }
@@ -112,8 +111,8 @@ public final class CalendarRules {
         String typed = guess.pieces().strip();
         int pieces = PIECES.matcher(typed).matches() ? Integer.parseInt(typed) : 0;
         boolean number = typed.isEmpty() || PIECES.matcher(typed).matches();
-        if (!number || pieces > Limits.GUESS_PIECES_MAX) {
-            return Decision.refused(Reason.GUESS_RANGE, typed, Limits.GUESS_PIECES_MAX);
+        if (!number || pieces > CalendarLimits.GUESS_PIECES_MAX) {
+            return Decision.refused(Reason.GUESS_RANGE, typed, CalendarLimits.GUESS_PIECES_MAX);
         }
         return set(calendar, calendar.guessing(guess.item(), pieces));
     }
@@ -121,7 +120,9 @@ public final class CalendarRules {
     private static Decision said(OwnerCalendar calendar, CalendarDay day, LocalDate today) {
         return calendar.day(day.date()).equals(day)
                 ? Decision.accepted()
-                : set(calendar, calendar.with(day, today.minusDays(Limits.CALENDAR_DAYS_KEPT)));
+                : set(
+                        calendar,
+                        calendar.with(day, today.minusDays(CalendarLimits.CALENDAR_DAYS_KEPT)));
     }
 
     private static Decision set(OwnerCalendar before, OwnerCalendar after) {
@@ -151,7 +152,7 @@ public final class CalendarRules {
     }
 
     private static LocalDate last(LocalDate today) {
-        return today.plusDays(Limits.CALENDAR_DAYS_AHEAD_MAX);
+        return today.plusDays(CalendarLimits.CALENDAR_DAYS_AHEAD_MAX);
     }
 
     private static OptionalInt minute(String typed) {
@@ -177,7 +178,8 @@ public final class CalendarRules {
         }
         int size = Integer.parseInt(percent.group(2));
         int signed = percent.group(1).isEmpty() || percent.group(1).equals("+") ? size : -size;
-        return signed >= Limits.OCCASION_PERCENT_MIN && signed <= Limits.OCCASION_PERCENT_MAX
+        return signed >= CalendarLimits.OCCASION_PERCENT_MIN
+                        && signed <= CalendarLimits.OCCASION_PERCENT_MAX
                 ? OptionalInt.of(signed)
                 : OptionalInt.empty();
     }

@@ -1,7 +1,6 @@
 package sopwell.prep.calendar;
 
 import sopwell.Check;
-import sopwell.Limits;
 import sopwell.prep.forecast.Occasion;
 
 /**
@@ -16,7 +15,8 @@ public record NamedOccasion(String name, int percent) {
     public NamedOccasion {
         Check.that(!name.isBlank(), "an occasion has a name");
         Check.that(
-                percent >= Limits.OCCASION_PERCENT_MIN && percent <= Limits.OCCASION_PERCENT_MAX,
+                percent >= CalendarLimits.OCCASION_PERCENT_MIN
+                        && percent <= CalendarLimits.OCCASION_PERCENT_MAX,
                 "an owner's guess stays within the limits");
     }
 

@@ -56,8 +56,7 @@ final class AccessRoutes {
         routes.post(PATH + "/tokens/{token}/revoked", handling.visiting(this::endToken));
     }
 
-    private Reply addPerson(HttpServerExchange exchange, Ask ask)
-            throws PageHandling.Interrupted {
+    private Reply addPerson(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
         Optional<Role> role = Role.of(ask.field("role"));
         if (role.isEmpty()) {
             return page(422, ask, ask.screen().t().get("access.choose"));
@@ -66,8 +65,8 @@ final class AccessRoutes {
             return page(422, ask, PageHandling.cardSentence(ask.screen().t()));
         }
         Actor by = Gate.actor(exchange);
-        return person(ask, roster.addPerson(by, ask.field("name"), role.get()),
-                Change.PERSON_ADDED);
+        return person(
+                ask, roster.addPerson(by, ask.field("name"), role.get()), Change.PERSON_ADDED);
     }
 
     private Reply setPin(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
@@ -93,8 +92,7 @@ final class AccessRoutes {
         return person(ask, roster.unlock(by, ask.in("person")), Change.UNLOCKED);
     }
 
-    private Reply endPerson(HttpServerExchange exchange, Ask ask)
-            throws PageHandling.Interrupted {
+    private Reply endPerson(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
         Actor by = Gate.actor(exchange);
         return person(ask, roster.endPerson(by, ask.in("person")), Change.PERSON_LEFT);
     }
@@ -130,8 +128,7 @@ final class AccessRoutes {
         return PageHandling.html(200, context.pages().render("access/code", params));
     }
 
-    private Reply endDevice(HttpServerExchange exchange, Ask ask)
-            throws PageHandling.Interrupted {
+    private Reply endDevice(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
         String id = ask.in("device");
         Outcome<?> outcome = roster.endDevice(id);
         return outcome.isDone()
@@ -140,8 +137,7 @@ final class AccessRoutes {
     }
 
     /** Shows the token this once: only its hash is kept. */
-    private Reply makeToken(HttpServerExchange exchange, Ask ask)
-            throws PageHandling.Interrupted {
+    private Reply makeToken(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
         Optional<Role> role = Role.of(ask.field("role"));
         if (role.isEmpty()) {
             return page(422, ask, ask.screen().t().get("access.choose"));
@@ -163,8 +159,7 @@ final class AccessRoutes {
         return PageHandling.html(200, context.pages().render("access/token", params));
     }
 
-    private Reply endToken(HttpServerExchange exchange, Ask ask)
-            throws PageHandling.Interrupted {
+    private Reply endToken(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
         String id = ask.in("token");
         Outcome<?> outcome = roster.endToken(id);
         return outcome.isDone()

@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import sopwell.Limits;
+import sopwell.backup.BackupLimits;
 import sopwell.web.Reply;
 
 /** The page about the backups and the box's clock. Thread-safe. */
@@ -31,7 +31,10 @@ final class BackupRoutes {
     /** The page says what came of it, and that it goes on when it takes long. */
     private Reply make() throws PageHandling.Interrupted {
         try {
-            context.care().makeBackup().get().get(Limits.BACKUP_WAIT_MILLIS, TimeUnit.MILLISECONDS);
+            context.care()
+                    .makeBackup()
+                    .get()
+                    .get(BackupLimits.BACKUP_WAIT_MILLIS, TimeUnit.MILLISECONDS);
         } catch (TimeoutException goesOn) {
             LOGGER.log(Level.FINE, "a backup takes longer than a press", goesOn);
         } catch (ExecutionException fault) {

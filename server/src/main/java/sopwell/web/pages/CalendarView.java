@@ -7,10 +7,10 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import sopwell.Limits;
 import sopwell.menu.Item;
 import sopwell.menu.Menu;
 import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.CalendarLimits;
 import sopwell.prep.calendar.NamedOccasion;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.web.T;
@@ -30,7 +30,8 @@ public record CalendarView(
     static LocalDate chosen(String typed, LocalDate today) {
         try {
             LocalDate date = LocalDate.parse(typed);
-            boolean ahead = date.isBefore(today.plusDays(Limits.CALENDAR_DAYS_AHEAD_MAX + 1L));
+            boolean ahead =
+                    date.isBefore(today.plusDays(CalendarLimits.CALENDAR_DAYS_AHEAD_MAX + 1L));
             return date.isBefore(today) || !ahead ? today : date;
         } catch (DateTimeParseException none) {
             return today;
@@ -73,7 +74,7 @@ public record CalendarView(
     /** Where the weeks after these are looked at; empty when the calendar ends before. */
     public String later() {
         LocalDate after = weeks().get(WEEKS - 1).get(WEEK_DAYS - 1).date().plusWeeks(1);
-        boolean ends = after.isAfter(today.plusDays(Limits.CALENDAR_DAYS_AHEAD_MAX));
+        boolean ends = after.isAfter(today.plusDays(CalendarLimits.CALENDAR_DAYS_AHEAD_MAX));
         return ends ? "" : after.toString();
     }
 

@@ -15,10 +15,7 @@ final class DoorWords {
         return switch (refused.why()) {
             case WAIT, CODE_TRIES -> waiting(Long.parseLong(refused.args().get(0)), t);
             case WRONG_SECRET -> wrong(refused, t);
-            default ->
-                    t.of(
-                            "access." + ProblemKind.code(refused.why()),
-                            refused.args().toArray());
+            default -> t.of("access." + ProblemKind.code(refused.why()), refused.args().toArray());
         };
     }
 

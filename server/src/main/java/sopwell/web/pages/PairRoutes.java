@@ -51,8 +51,7 @@ final class PairRoutes {
         Outcome<Paired> outcome = context.access().roster().pairByCode(code, address);
         if (!outcome.isDone()) {
             Refused refused = outcome.refused().orElseThrow();
-            return page(
-                    DoorWords.status(refused), ask, DoorWords.of(refused, ask.screen().t()));
+            return page(DoorWords.status(refused), ask, DoorWords.of(refused, ask.screen().t()));
         }
         Paired paired = outcome.value().orElseThrow();
         Device device = paired.device();

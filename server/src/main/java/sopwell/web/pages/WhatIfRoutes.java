@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sopwell.Limits;
 import sopwell.desk.Stand;
 import sopwell.menu.Menu;
 import sopwell.menu.Station;
@@ -18,6 +17,7 @@ import sopwell.whatif.Changes;
 import sopwell.whatif.DayWork;
 import sopwell.whatif.Trial;
 import sopwell.whatif.Tried;
+import sopwell.whatif.WhatIfLimits;
 
 /** A day tried again with other hands, another basket, or other numbers of guests. Thread-safe. */
 final class WhatIfRoutes {
@@ -91,8 +91,8 @@ final class WhatIfRoutes {
         if (!answer.asked().sentence().isEmpty()) {
             return answer.asked().sentence();
         }
-        if (answer.orders() > Limits.WHAT_IF_ORDERS_MAX) {
-            return t.of("whatif.too-many", answer.orders(), Limits.WHAT_IF_ORDERS_MAX);
+        if (answer.orders() > WhatIfLimits.WHAT_IF_ORDERS_MAX) {
+            return t.of("whatif.too-many", answer.orders(), WhatIfLimits.WHAT_IF_ORDERS_MAX);
         }
         return answer.tried().isEmpty() ? t.get("whatif.nobody") : "";
     }
@@ -105,7 +105,7 @@ final class WhatIfRoutes {
         int orders = stand.orders().all().size();
         Asked asked = asked(ask, stations);
         DayWork work = new DayWork(List.of(), List.of());
-        if (menu.isPresent() && orders <= Limits.WHAT_IF_ORDERS_MAX) {
+        if (menu.isPresent() && orders <= WhatIfLimits.WHAT_IF_ORDERS_MAX) {
             work =
                     DayWork.of(
                             new DayWork.Sources(
@@ -124,7 +124,7 @@ final class WhatIfRoutes {
                                         work,
                                         asked.changes(),
                                         stand.settings().targetSeconds(),
-                                        Limits.WHAT_IF_RUNS,
+                                        WhatIfLimits.WHAT_IF_RUNS,
                                         SEED))
                         : Optional.empty();
         return new Answer(stations, orders, work, asked, tried);
@@ -140,7 +140,7 @@ final class WhatIfRoutes {
             }
         }
         Map<String, Integer> hands = new LinkedHashMap<>();
-        int most = Limits.WHAT_IF_HANDS_MAX;
+        int most = WhatIfLimits.WHAT_IF_HANDS_MAX;
         for (Station station : stations) {
             String written = ask.in(HANDS + station.id());
             Optional<Integer> more = number(written, -most, most);
@@ -151,8 +151,8 @@ final class WhatIfRoutes {
             }
             hands.put(station.id(), more.get());
         }
-        int fewest = Limits.WHAT_IF_GUESTS_PERCENT_MIN;
-        int mostGuests = Limits.WHAT_IF_GUESTS_PERCENT_MAX;
+        int fewest = WhatIfLimits.WHAT_IF_GUESTS_PERCENT_MIN;
+        int mostGuests = WhatIfLimits.WHAT_IF_GUESTS_PERCENT_MAX;
         String written = ask.in("guests");
         Optional<Integer> guests = number(written, fewest, mostGuests);
         return guests.isEmpty()

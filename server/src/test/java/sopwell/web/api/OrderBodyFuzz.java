@@ -33,6 +33,7 @@ public final class OrderBodyFuzz {
                     null,
                     null,
                     null,
+                    null,
                     null);
 
     private OrderBodyFuzz() {}

@@ -132,7 +132,7 @@ public final class PageStand implements AutoCloseable {
         }
         server =
                 new Server(
-                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 64, Optional.empty()),
+                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 64),
                         routes -> PageRoutes.add(routes, context),
                         hub,
                         new JsonFrames(),

@@ -290,5 +290,12 @@ final class Config {
                                 + " lunch (the lunch alone), menu (the demo's menu alone), nothing"
                                 + " (menu.json and stand.json must be there): ${DEFAULT-VALUE}.")
         StartWith startWith;
+
+        @Option(
+                names = "--accept-loss",
+                description =
+                        "Goes on with what is left of a log that lost its end; without it such a"
+                                + " stand does not start.")
+        boolean acceptLoss;
     }
 }

@@ -34,6 +34,8 @@ import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.BackupRule;
 import sopwell.storage.DataFolder;
 import sopwell.storage.SqliteLog;
+import sopwell.storage.LogCheck;
+import sopwell.storage.LogLimits;
 import sopwell.storage.TallyFile;
 import sopwell.web.Care;
 import sopwell.web.Gate;
@@ -69,6 +71,7 @@ final class RunningStand implements AutoCloseable {
     private final Future<?> renewals;
     private final BookKeeping keeping;
     private final PlanKeeping planKeeping;
+    private final LogChecking checking;
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
 
@@ -112,6 +115,8 @@ final class RunningStand implements AutoCloseable {
         this.access = founding.access();
         this.host = asked.host;
         this.log = folder.openLog(settings.stand());
+        LogCheck check = folder.checkOf(settings.stand());
+        check.newest(log.lastSeq(), LogLimits.START_CHECK_EVENTS);
         this.tallies = folder.openTallies(settings.stand());
         if (log.lastSeq() == 0) {
             invent(asked.startWith, founding, clocks.wall().millis());
@@ -130,6 +135,7 @@ final class RunningStand implements AutoCloseable {
                         clock,
                         clocks.nanos());
         Care care = new Care(backups::state, backups::makeNow, clock::state);
+        this.checking = new LogChecking(check, log::lastSeq);
         this.routes =
                 new StandRoutes(
                         new StandRoutes.Running(
@@ -140,7 +146,8 @@ final class RunningStand implements AutoCloseable {
                                 book,
                                 access.access(),
                                 clocks.nanos(),
-                                care),
+                                care,
+                                checking::found),
                         settings,
                         clock,
                         transport::trust);
@@ -183,10 +190,14 @@ final class RunningStand implements AutoCloseable {
         DataFolder folder = DataFolder.open(asked.data);
         StandFolder.refuseHalfRestored(folder);
         StandFolder.fillIfEmpty(folder, asked.startWith);
+        StandSettings settings = StandFolder.settings(folder);
+        if (asked.acceptLoss) {
+            folder.acceptLoss(settings.stand())
+                    .ifPresent(lost -> LOGGER.warning("Gone on: " + lost));
+        }
         Menu menu = StandFolder.menu(folder);
         Optional<RecipeBook> recipes =
                 folder.hasLog() ? Optional.empty() : StandFolder.recipes(folder, menu);
-        StandSettings settings = StandFolder.settings(folder);
         StandAccess access = StandAccess.start(folder, asked, clocks.wall());
         return new RunningStand(
                 folder,
@@ -261,6 +272,7 @@ final class RunningStand implements AutoCloseable {
         ticks.shutdown();
         keeping.close();
         backups.close();
+        checking.close();
         server.close();
         access.close();
         routes.close();
@@ -304,6 +316,7 @@ final class RunningStand implements AutoCloseable {
             server.start();
         } catch (RuntimeException taken) {
             access.close();
+            checking.close();
             routes.close();
             backups.close();
             desk.close();

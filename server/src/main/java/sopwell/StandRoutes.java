@@ -62,6 +62,7 @@ final class StandRoutes implements AutoCloseable {
     private final Access access;
     private final LongSupplier nanos;
     private final Care care;
+    private final Supplier<Optional<String>> damage;
     private final PastDays past;
     private final PrepPlans plans;
     private final PastPreps pastPreps;
@@ -86,7 +87,8 @@ final class StandRoutes implements AutoCloseable {
             DayBook book,
             Access access,
             LongSupplier nanos,
-            Care care) {}
+            Care care,
+            Supplier<Optional<String>> damage) {}
 
     StandRoutes(
             Running running,
@@ -103,6 +105,7 @@ final class StandRoutes implements AutoCloseable {
         this.access = running.access();
         this.nanos = running.nanos();
         this.care = running.care();
+        this.damage = running.damage();
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.pastPreps = new PastPreps(log, follower, book, settings, clock);
@@ -160,7 +163,8 @@ final class StandRoutes implements AutoCloseable {
                             }
                         },
                         care,
-                        tallies));
+                        tallies,
+                        damage));
     }
 
     /** What is prepared when, also for the stand itself. */

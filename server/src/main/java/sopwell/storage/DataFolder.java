@@ -34,6 +34,7 @@ public final class DataFolder implements AutoCloseable {
     private static final String RESTORED = "restored.json";
     private static final String RESTORING = "restoring.sqlite";
     private static final String TALLIES = "tallies.sqlite";
+    private static final String MARK = LogMark.NAME;
     private static final String LOCK = "sopwell.lock";
 
     /** What a backup takes along besides the log. */
@@ -57,6 +58,7 @@ public final class DataFolder implements AutoCloseable {
         try {
             if (!Files.isDirectory(folder)) {
                 Files.createDirectories(folder, SqliteFile.ownerOnly(folder, "rwx------"));
+                Disk.syncFolder(folder.toAbsolutePath().getParent());
             }
             FileChannel lockFile =
                     FileChannel.open(
@@ -300,6 +302,24 @@ public final class DataFolder implements AutoCloseable {
         }
         Disk.syncFolder(to);
         Disk.syncFolder(folder);
+    }
+
+    /** What looks whether the log's file holds what was written. */
+    public LogCheck checkOf(String stand) {
+        return new LogCheck(folder.resolve(LOG), stand);
+    }
+
+    /**
+     * Takes what is left of a log that lost its end for the whole, before it is opened: screens
+     * start over, and the write-ahead file that could not be read is put aside.
+     *
+     * @return what is lost, in a sentence, or empty when nothing is and nothing was changed
+     */
+    public Optional<String> acceptLoss(String stand) {
+        Check.that(!logIsOpen, "a loss is accepted before the log is opened");
+        return hasLog() || Files.exists(folder.resolve(MARK))
+                ? new LogEnd(folder.resolve(LOG), stand).accept()
+                : Optional.empty();
     }
 
     /** The kept tallies of a stand's past days, which can be made again from its log. */

@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 import org.sqlite.SQLiteOpenMode;
 
 /**
@@ -34,6 +36,9 @@ final class SqliteFile {
     /** The newest schema that this Sopwell knows. */
     static final int SCHEMA_VERSION = 5;
 
+    /** Every commit is on the disk before it is said to be done. */
+    static final int FULL = 2;
+
     /** What makes each version of the one before; the first makes a log of an empty file. */
     private static final List<String> SCRIPTS =
             List.of(
@@ -49,24 +54,28 @@ final class SqliteFile {
      * How a file is opened.
      *
      * @param pagesMax the most pages the file may grow to, or 0 for as many as the disk holds
+     * @param synchronous SQLite's number for how far a commit waits for the disk; a stand runs with
+     *     2, FULL, and nothing outside the tests says otherwise
      */
-    record Options(int pagesMax) {
-        static final Options USUAL = new Options(0);
+    record Options(int pagesMax, int synchronous) {
+        static final Options USUAL = new Options(0, FULL);
     }
 
     /** Creates the file if it is not there, and refuses one that is not a log of ours. */
-    static void prepare(Path file) throws SQLException, IOException {
+    static void create(Path file) throws SQLException, IOException {
+        DiskRules.refuseUnsafe(file.toAbsolutePath().getParent());
         try {
             Files.createFile(file, ownerOnly(file, "rw-------"));
         } catch (FileAlreadyExistsException e) {
             restrict(file);
         }
         if (Files.size(file) > 0) {
-            // Read-only, so that a file of a newer Sopwell stays as it is to the last byte.
-            try (Connection probe = open(file, SQLiteOpenMode.READONLY)) {
-                verify(file, probe);
-            }
+            probe(file);
         }
+    }
+
+    /** Makes a log of a new file, and of an older version's the newest. */
+    static void prepare(Path file) throws SQLException, IOException {
         try (Connection connection = writer(file, Options.USUAL)) {
             int version = number(connection, "user_version");
             if (version < SCHEMA_VERSION) {
@@ -76,13 +85,28 @@ final class SqliteFile {
         }
     }
 
+    /** Looks without writing, so that a newer Sopwell's file stays as it is to the last byte. */
+    private static void probe(Path file) throws SQLException {
+        try (Connection probe = open(file, SQLiteOpenMode.READONLY)) {
+            verify(file, probe);
+        } catch (SQLiteException e) {
+            if (e.getResultCode() != SQLiteErrorCode.SQLITE_READONLY_ROLLBACK) {
+                throw e;
+            }
+            // Its creation was cut short by a loss of power: what was begun is taken back first.
+            try (Connection taking = open(file, SQLiteOpenMode.READWRITE)) {
+                verify(file, taking);
+            }
+        }
+    }
+
     /** The connection that writes; there is never more than one. */
     static Connection writer(Path file, Options options) throws SQLException {
         Connection connection = open(file, SQLiteOpenMode.READWRITE);
         try {
             Map<String, String> settings = shared();
             settings.put("journal_mode", "wal");
-            settings.put("synchronous", "2");
+            settings.put("synchronous", Integer.toString(options.synchronous()));
             settings.put("wal_autocheckpoint", "1000");
             settings.put("journal_size_limit", Long.toString(64L * 1_024 * 1_024));
             if (options.pagesMax() > 0) {
@@ -162,6 +186,15 @@ final class SqliteFile {
                                 + found
                                 + "); the log must be on a local disk.");
             }
+        }
+    }
+
+    /** The tables of the newest version, in an empty database. */
+    static void make(Connection connection) throws SQLException {
+        try {
+            raise(connection, 0);
+        } catch (IOException unreadable) {
+            throw new SQLException(unreadable);
         }
     }
 

@@ -32,7 +32,7 @@ import sopwell.log.Recorded;
  */
 public final class SqliteLog implements EventLog {
     /** Rows fetched at once: some milliseconds' worth. */
-    private static final int READ_ROWS = 1_000;
+    static final int READ_ROWS = 1_000;
 
     private final Path file;
     private final String stand;
@@ -40,6 +40,7 @@ public final class SqliteLog implements EventLog {
     private final SqliteReader reader;
     private final String epoch;
     private final LogRow.Chain chain;
+    private final LogMark mark;
     private SqliteWriter writer;
     private SqliteWriter.End end;
     private volatile long lastSeq;
@@ -51,8 +52,11 @@ public final class SqliteLog implements EventLog {
         this.options = options;
         this.chain = new LogRow.Chain(stand);
         this.reader = new SqliteReader(file, stand);
+        this.mark = new LogMark(file);
         boolean opened = false;
         try {
+            SqliteFile.create(file);
+            new LogEnd(file, stand).compare(mark.read());
             SqliteFile.prepare(file);
             writer = new SqliteWriter(file, stand, options);
             end = writer.end();
@@ -76,6 +80,7 @@ public final class SqliteLog implements EventLog {
         this.options = SqliteFile.Options.USUAL;
         this.chain = new LogRow.Chain(stand);
         this.reader = new SqliteReader(file, stand);
+        this.mark = new LogMark(file);
         this.closed = true;
         try (Connection probe = SqliteFile.reader(file)) {
             SqliteFile.verify(file, probe);
@@ -194,6 +199,7 @@ public final class SqliteLog implements EventLog {
     public void close() {
         closed = true;
         reader.close();
+        mark.close();
         if (writer == null) {
             return;
         }
@@ -251,6 +257,8 @@ public final class SqliteLog implements EventLog {
             LogRow last = rows.get(rows.size() - 1);
             end = new SqliteWriter.End(last.seq(), last.atMs(), last.hash());
             lastSeq = last.seq();
+            String hash = HexFormat.of().formatHex(last.hash());
+            mark.note(new LogMark.Note(stand, epoch, last.seq(), hash));
         } catch (SQLException e) {
             throw new LogFault("The log could not be written: " + e.getMessage(), e);
         } finally {
@@ -351,7 +359,7 @@ public final class SqliteLog implements EventLog {
         return "(dated " + Instant.ofEpochMilli(row.atMs()) + ")";
     }
 
-    private static LogFault damaged(long seq, String what) {
+    static LogFault damaged(long seq, String what) {
         return new LogFault("The log is damaged at event " + seq + ": " + what + ".");
     }
 }

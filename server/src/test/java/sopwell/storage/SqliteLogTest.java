@@ -59,7 +59,7 @@ class SqliteLogTest extends EventLogContract {
     @Test
     void saysThatTheDiskIsFullAndGoesOnWhenItIsNot() {
         close();
-        openWith(new SqliteFile.Options(40));
+        openWith(new SqliteFile.Options(40, SqliteFile.FULL));
         int kept = 0;
         LogFault full = null;
         while (full == null) {
@@ -88,7 +88,7 @@ class SqliteLogTest extends EventLogContract {
     @Test
     void smallAppendsStillFitAfterOneThatDidNot() {
         close();
-        openWith(new SqliteFile.Options(60));
+        openWith(new SqliteFile.Options(60, SqliteFile.FULL));
         log.append(Samples.entries(0, 4));
         assertThrows(LogFault.class, () -> log.append(Samples.entries(100, 500)));
         List<Recorded> next = log.append(Samples.entries(4, 4));

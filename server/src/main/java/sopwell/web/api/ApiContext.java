@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import sopwell.call.CallParser;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -30,6 +31,7 @@ import sopwell.web.live.BoardHub;
  *     one
  * @param care backups and the box's clock
  * @param tallies what was sold on any days, and how long guests waited
+ * @param damage what is wrong with the log, if its check found anything
  */
 public record ApiContext(
         Desk desk,
@@ -45,7 +47,9 @@ public record ApiContext(
         InstantSource clock,
         DayQuestions day,
         Care care,
-        Tallies tallies) {
+        
+        Tallies tallies,
+        Supplier<Optional<String>> damage) {
 
     /** Asks about a business day, today or long ago. Thread-safe. */
     public interface DayQuestions {

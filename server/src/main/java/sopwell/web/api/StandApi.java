@@ -57,6 +57,7 @@ final class StandApi {
     }
 
     CompletableFuture<Reply> health(HttpServerExchange exchange, T text) {
+        Optional<String> damage = context.damage().get();
         return context.follower()
                 .ask(
                         stand ->
@@ -64,13 +65,17 @@ final class StandApi {
                                         200,
                                         json -> {
                                             json.writeStartObject();
-                                            json.writeStringField("status", "ok");
+                                            json.writeStringField(
+                                                    "status", damage.isEmpty() ? "ok" : "damaged");
                                             json.writeStringField(
                                                     "stand", stand.settings().stand());
                                             json.writeNumberField("seq", stand.seq());
                                             json.writeNumberField(
                                                     "screens", context.hub().screens());
                                             CareJson.write(json, context.care());
+                                            if (damage.isPresent()) {
+                                                json.writeStringField("damage", damage.get());
+                                            }
                                             json.writeEndObject();
                                         }));
     }

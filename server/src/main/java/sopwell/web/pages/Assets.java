@@ -66,6 +66,7 @@ public final class Assets {
                     "css/trust.css",
                     "js/server-clock.js",
                     "js/send.js",
+                    "js/trouble.js",
                     "js/frames.js",
                     "js/board-socket.js",
                     "js/reach.js",

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import sopwell.call.CallParser;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
@@ -34,7 +35,8 @@ public final class OrderBodyFuzz {
                     null,
                     null,
                     null,
-                    null);
+                    null,
+                    Optional::empty);
 
     private OrderBodyFuzz() {}
 

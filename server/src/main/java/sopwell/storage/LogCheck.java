@@ -1,0 +1,146 @@
+package sopwell.storage;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import sopwell.log.LogFault;
+
+/**
+ * Looks whether a log's file holds what was written: each row against the one before, each key and
+ * rare event in its index, the tables as they were made. SQLite's own check finds none of the first
+ * and is not asked. Thread-safe: it reads over connections of its own.
+ */
+public final class LogCheck {
+    private static final String RARE =
+            EventName.RARE.stream()
+                    .map(name -> "'" + name.written() + "'")
+                    .collect(Collectors.joining(", ", "(", ")"));
+
+    private static final String LOST_KEY =
+            "SELECT e.seq FROM events e NOT INDEXED LEFT JOIN events k INDEXED BY events_by_key"
+                    + " ON k.stand = e.stand AND k.key = e.key"
+                    + " WHERE e.stand = ?1 AND e.seq BETWEEN ?2 AND ?3 AND e.key IS NOT NULL"
+                    + " AND k.seq IS NOT e.seq LIMIT 1";
+
+    private static final String LOST_RARE =
+            "SELECT e.seq FROM events e NOT INDEXED"
+                    + " WHERE e.stand = ?1 AND e.seq BETWEEN ?2 AND ?3 AND e.kind IN "
+                    + RARE
+                    + " AND NOT EXISTS (SELECT 1 FROM events r INDEXED BY events_rare"
+                    + " WHERE r.stand = e.stand AND r.kind = e.kind AND r.kind IN "
+                    + RARE
+                    + " AND r.seq = e.seq) LIMIT 1";
+
+    private static final String TABLES =
+            "SELECT type || ' ' || name || ' ' || tbl_name || ' ' || coalesce(sql, '')"
+                    + " FROM sqlite_schema";
+
+    private final Path file;
+    private final String stand;
+
+    LogCheck(Path file, String stand) {
+        this.file = file;
+        this.stand = stand;
+    }
+
+    /**
+     * Checks the tables, and so many rows at the end.
+     *
+     * @throws LogFault with what is wrong
+     */
+    public void newest(long last, long rows) {
+        try (Connection connection = SqliteFile.reader(file)) {
+            tables(connection);
+        } catch (SQLException e) {
+            throw new LogFault("The log can't be read: " + e.getMessage(), e);
+        }
+        range(Math.max(1, last - rows + 1), last);
+    }
+
+    /**
+     * Checks the rows from one place to another, both included, and that the first follows on the
+     * one before.
+     *
+     * @throws LogFault with the place where something is wrong
+     */
+    public void range(long from, long to) {
+        if (from > to) {
+            return;
+        }
+        try (SqliteReader reader = new SqliteReader(file, stand)) {
+            LogRow.Chain chain = new LogRow.Chain(stand);
+            byte[] before = LogRow.noHash();
+            long next = Math.max(1, from - 1);
+            while (next <= to) {
+                List<LogRow> rows = reader.rows(next, to, SqliteLog.READ_ROWS);
+                for (LogRow row : rows) {
+                    boolean known = row.seq() >= from;
+                    if (row.seq() != next || (known && !row.follows(chain, before))) {
+                        throw SqliteLog.damaged(next, "it is not what was written");
+                    }
+                    before = row.hash();
+                    next++;
+                }
+                if (rows.isEmpty()) {
+                    throw SqliteLog.damaged(next, "it is missing");
+                }
+            }
+        }
+        indexes(from, to);
+    }
+
+    private void indexes(long from, long to) {
+        try (Connection connection = SqliteFile.reader(file)) {
+            for (String query : List.of(LOST_KEY, LOST_RARE)) {
+                OptionalLong lost = lost(connection, query, from, to);
+                if (lost.isPresent()) {
+                    throw SqliteLog.damaged(lost.getAsLong(), "an index does not lead to it");
+                }
+            }
+        } catch (SQLException e) {
+            throw new LogFault("The log's indexes can't be read: " + e.getMessage(), e);
+        }
+    }
+
+    private OptionalLong lost(Connection connection, String query, long from, long to)
+            throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(query)) {
+            statement.setString(1, stand);
+            statement.setLong(2, from);
+            statement.setLong(3, to);
+            try (ResultSet result = statement.executeQuery()) {
+                return result.next() ? OptionalLong.of(result.getLong(1)) : OptionalLong.empty();
+            }
+        }
+    }
+
+    /** They are compared with freshly made ones. */
+    private static void tables(Connection connection) throws SQLException {
+        try (Connection fresh = DriverManager.getConnection("jdbc:sqlite::memory:")) {
+            SqliteFile.make(fresh);
+            if (!tablesOf(connection).equals(tablesOf(fresh))) {
+                throw new LogFault("The log is damaged: its tables are not as they were made.");
+            }
+        }
+    }
+
+    private static Set<String> tablesOf(Connection connection) throws SQLException {
+        Set<String> tables = new TreeSet<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet result = statement.executeQuery(TABLES)) {
+            while (result.next()) {
+                tables.add(result.getString(1));
+            }
+        }
+        return tables;
+    }
+}

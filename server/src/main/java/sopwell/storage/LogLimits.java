@@ -1,6 +1,8 @@
 package sopwell.storage;
 
-/** How the log is noted and checked; everything else that is limited is in {@link sopwell.Limits}. */
+/**
+ * How the log is noted and checked; everything else that is limited is in {@link sopwell.Limits}.
+ */
 public final class LogLimits {
     /** Notes of how far the log has come, of which one is forced to the disk. */
     public static final int MARK_FORCED_NOTES = 256;

@@ -47,7 +47,6 @@ public record ApiContext(
         InstantSource clock,
         DayQuestions day,
         Care care,
-        
         Tallies tallies,
         Supplier<Optional<String>> damage) {
 

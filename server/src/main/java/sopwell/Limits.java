@@ -374,6 +374,12 @@ public final class Limits {
     /** How many days of a plan are shown at once. */
     public static final int PREP_DAYS_SHOWN_MAX = 14;
 
+    /** Tasks of one day's plan that are kept. */
+    public static final int PLAN_TASKS_KEPT_MAX = 300;
+
+    /** Past days of prep that are shown or reckoned with at once: eight weeks. */
+    public static final int PREP_PAST_DAYS_MAX = 56;
+
     /** How far ahead the owner's calendar reaches, in days. */
     public static final int CALENDAR_DAYS_AHEAD_MAX = 400;
 

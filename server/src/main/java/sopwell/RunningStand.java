@@ -57,6 +57,7 @@ final class RunningStand implements AutoCloseable {
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "ticks"));
     private final Future<?> cuts;
     private final BookKeeping keeping;
+    private final PlanKeeping planKeeping;
     private final CountDownLatch closed = new CountDownLatch(1);
     private final AtomicBoolean closing = new AtomicBoolean();
 
@@ -118,6 +119,7 @@ final class RunningStand implements AutoCloseable {
         }
         listen(asked);
         this.keeping = new BookKeeping(book);
+        this.planKeeping = new PlanKeeping(follower, desk, routes.plans(), settings.zone());
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }
@@ -223,6 +225,7 @@ final class RunningStand implements AutoCloseable {
         try {
             cutDay();
             liftOuts();
+            planKeeping.look();
         } catch (RuntimeException fault) {
             LOGGER.log(Level.WARNING, "the day could not be looked at; the next tick tries", fault);
         }

@@ -131,6 +131,11 @@ final class StandRoutes implements AutoCloseable {
                         tallies));
     }
 
+    /** What is prepared when, also for the stand itself. */
+    PrepPlans plans() {
+        return plans;
+    }
+
     /** Ends what is still being read for somebody. */
     @Override
     public void close() {

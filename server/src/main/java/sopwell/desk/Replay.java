@@ -35,8 +35,17 @@ public final class Replay {
 
     /** The stand as it was at the end of a date, or empty when nothing was opened on it. */
     public static Optional<Stand> day(EventLog log, StandSettings settings, LocalDate date) {
-        return span(log, date)
-                .map(span -> range(log, settings, span.from(), span.to(), event -> {}));
+        return day(log, settings, date, event -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param alsoTo is handed every event of the date
+     */
+    public static Optional<Stand> day(
+            EventLog log, StandSettings settings, LocalDate date, Consumer<Recorded> alsoTo) {
+        return span(log, date).map(span -> range(log, settings, span.from(), span.to(), alsoTo));
     }
 
     /**

@@ -34,6 +34,7 @@ import sopwell.orders.StandSettings;
 import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
 import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.prep.past.PlanEvent.PlanKept;
 import sopwell.stock.PanEvent;
 import sopwell.stock.Pans;
 import sopwell.stock.larder.BatchEvent;
@@ -63,6 +64,7 @@ public final class Stand {
     private RecipeBook recipes = RecipeBook.empty();
     private OwnerCalendar calendar = OwnerCalendar.EMPTY;
     private PieceTakes takings = new PieceTakes(recipes);
+    private Optional<PlanKept> keptPlan = Optional.empty();
     private final Outs outs = new Outs();
     private final OutSpans outSpans = new OutSpans();
     private Selling selling;
@@ -109,6 +111,8 @@ public final class Stand {
             takings = new PieceTakes(recipes);
         } else if (event instanceof CalendarEvent.CalendarSet set) {
             calendar = set.calendar();
+        } else if (event instanceof PlanKept plan) {
+            keptPlan = Optional.of(plan);
         } else if (event instanceof MenuEvent.MenuAdopted adopted) {
             menu = adopted.menu();
             menus.put(menu.revision(), menu);
@@ -202,6 +206,11 @@ public final class Stand {
     /** What the owner has said of days; an empty one before the first word. */
     public OwnerCalendar calendar() {
         return calendar;
+    }
+
+    /** The plan of prep that was kept last; of the open day, if its date is. */
+    public Optional<PlanKept> keptPlan() {
+        return keptPlan;
     }
 
     /** What can be sold now; a menu must be in force. */

@@ -12,6 +12,7 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OutCommand;
 import sopwell.orders.PaperCommand;
 import sopwell.prep.calendar.CalendarCommand;
+import sopwell.prep.past.KeepPlan;
 import sopwell.stock.PanCommand;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.stock.recipes.RecipeBook;
@@ -35,7 +36,8 @@ public sealed interface StandCommand {
         RECIPES,
         CALENDAR,
         ACCESS,
-        BY
+        BY,
+        PLAN
     }
 
     /** This command's kind. */
@@ -150,6 +152,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.BY;
+        }
+    }
+
+    /** A day's plan of prep is to be kept. */
+    record ForPlan(KeepPlan command) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.PLAN;
         }
     }
 

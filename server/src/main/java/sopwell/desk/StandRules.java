@@ -23,6 +23,7 @@ import sopwell.orders.OutRules;
 import sopwell.orders.PaperRules;
 import sopwell.orders.Refusal;
 import sopwell.prep.calendar.CalendarRules;
+import sopwell.prep.past.PlanRules;
 import sopwell.stock.PanRules;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.LarderRules;
@@ -112,6 +113,11 @@ final class StandRules {
                             stand.calendar(),
                             ((StandCommand.ForCalendar) command).command(),
                             stand.deciding(nowMs));
+            case PLAN ->
+                    PlanRules.decide(
+                            stand.orders(),
+                            stand.keptPlan(),
+                            ((StandCommand.ForPlan) command).command());
             case RECIPES -> recipes(stand, (StandCommand.AdoptRecipes) command);
             case BY -> by(stand, (StandCommand.By) command, nowMs);
             case ACCESS -> Decision.accepted(((StandCommand.ForAccess) command).changed());

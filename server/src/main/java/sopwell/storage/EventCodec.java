@@ -17,6 +17,7 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.past.PlanEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
@@ -108,6 +109,8 @@ final class EventCodec {
             RecipeBodies.write(body, recipes);
         } else if (event instanceof CalendarEvent calendar) {
             CalendarBodies.write(body, calendar);
+        } else if (event instanceof PlanEvent plan) {
+            PlanBodies.write(body, plan);
         } else if (event instanceof LarderEvent larder) {
             LarderBodies.write(body, larder);
         } else if (event instanceof BatchEvent batch) {
@@ -135,6 +138,7 @@ final class EventCodec {
             case MENU_ADOPTED -> MenuBodies.read(body, MenuEvent.Kind.ADOPTED);
             case RECIPES_ADOPTED -> RecipeBodies.read(body);
             case CALENDAR_SET -> CalendarBodies.read(body);
+            case PLAN_KEPT -> PlanBodies.read(body);
             case ORDER_PLACED -> OrderBodies.read(body, OrderEvent.Kind.PLACED);
             case ORDER_TOLD -> OrderBodies.read(body, OrderEvent.Kind.TOLD);
             case ORDER_CHANGED -> OrderBodies.read(body, OrderEvent.Kind.CHANGED);

@@ -18,6 +18,7 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.past.PlanEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
@@ -35,6 +36,7 @@ enum EventName {
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
     RECIPES_ADOPTED("recipes-adopted", 1, RecipeEvent.RecipesAdopted.class),
     CALENDAR_SET("calendar-set", 1, CalendarEvent.CalendarSet.class),
+    PLAN_KEPT("plan-kept", 1, PlanEvent.PlanKept.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),
     ORDER_TOLD("order-told", 1, OrderEvent.OrderTold.class),
     ORDER_CHANGED("order-changed", 1, OrderEvent.OrderChanged.class),

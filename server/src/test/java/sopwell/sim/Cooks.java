@@ -1,8 +1,12 @@
 package sopwell.sim;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sopwell.desk.StandCommand;
+import sopwell.prep.past.KeepPlan;
+import sopwell.prep.past.KeptTask;
 import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.BatchWatch;
 import sopwell.stock.larder.Label;
@@ -24,6 +28,18 @@ final class Cooks {
 
     Cooks(World world) {
         this.world = world;
+    }
+
+    /** A plan of today, or of a day that is not open. */
+    StandCommand keepPlan() {
+        LocalDate today =
+                LocalDate.ofInstant(
+                        Instant.ofEpochMilli(world.clock.millis()),
+                        world.shown().settings().zone());
+        KeptTask task =
+                new KeptTask("hot-relish", 1, 900, world.clock.millis(), 0, today.plusDays(1));
+        return new StandCommand.ForPlan(
+                new KeepPlan(today.minusDays(world.oneIn(4) ? 1 : 0), List.of(task)));
     }
 
     StandCommand count() {

@@ -38,6 +38,7 @@ final class Deeds {
         often(3, hands::have);
         often(2, hands::remake);
         often(2, hands::refill);
+        often(1, cooks::keepPlan);
         often(2, cooks::count);
         often(1, cooks::waste);
         often(1, cooks::deliver);

@@ -28,6 +28,7 @@ import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.prep.HistoryEvent;
 import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.past.PlanEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
@@ -54,6 +55,7 @@ class EventCodecTest {
                         TillEvent.class,
                         MenuEvent.class,
                         CalendarEvent.class,
+                        PlanEvent.class,
                         RecipeEvent.class,
                         HistoryEvent.class,
                         AuditEvent.class)) {

@@ -47,6 +47,8 @@ import sopwell.prep.forecast.Outlook;
 import sopwell.prep.forecast.PastDay;
 import sopwell.prep.forecast.PastDay.OutSpan;
 import sopwell.prep.forecast.PastDay.Sold;
+import sopwell.prep.past.KeptTask;
+import sopwell.prep.past.PlanEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
@@ -201,7 +203,7 @@ final class Samples {
         RecipeEvent recipes = new RecipeEvent.RecipesAdopted(smallBook());
         OrderEvent again = new OrderEvent.DayReopened(date, "a party came late");
         return Stream.of(
-                        List.of(remade, recipes, again, calendar(), pastDay(date)),
+                        List.of(remade, recipes, again, calendar(), plan(date), pastDay(date)),
                         audit(),
                         oneOfEach(date, placed, part, query),
                         StockSamples.oneOfEach())
@@ -213,6 +215,19 @@ final class Samples {
         return List.of(
                 new AuditEvent.DoneBy(new Who("s3", "d2", "t1", "lead")),
                 new AuditEvent.AccessChanged(AuditEvent.Change.PIN_SET, "s3", "d2", "t1"));
+    }
+
+    private static Event plan(LocalDate date) {
+        return new PlanEvent.PlanKept(
+                date,
+                List.of(
+                        new KeptTask(
+                                "beef-sliced",
+                                6,
+                                21_800_000,
+                                1_746_280_800_000L,
+                                1_746_372_600_000L,
+                                date.plusDays(1))));
     }
 
     private static Event calendar() {

@@ -165,6 +165,18 @@ public final class Larder {
         return new TreeMap<>(wastedToday);
     }
 
+    /**
+     * What the day's orders take as they stand, by ingredient in thousandths of its base unit;
+     * counted or not.
+     */
+    public Map<String, Long> usedToday() {
+        Map<String, Long> used = new TreeMap<>();
+        for (Map<String, Long> order : takenByOrder.values()) {
+            order.forEach((id, amount) -> used.merge(id, amount, Long::sum));
+        }
+        return used;
+    }
+
     /** When the slicer was cleaned last, milliseconds since 1970-01-01 UTC; 0 if never. */
     public long slicerCleanedAtMs() {
         return slicerCleanedAtMs;

@@ -28,6 +28,7 @@ import sopwell.storage.MenuWriter;
 import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.till.DayReport;
+import sopwell.web.PastPreps;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -56,6 +57,7 @@ final class StandRoutes implements AutoCloseable {
     private final DayBook book;
     private final PastDays past;
     private final PrepPlans plans;
+    private final PastPreps pastPreps;
     private final RecipeDocs recipes =
             new RecipeDocs(
                     book -> RecipeWriter.tree(book.parts()).toString(),
@@ -80,6 +82,7 @@ final class StandRoutes implements AutoCloseable {
         this.book = running.book();
         this.past = new PastDays(log, settings);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
+        this.pastPreps = new PastPreps(log, follower, book, settings, clock);
         this.clock = clock;
         this.pages = new Pages(follower::menu, settings.zone());
     }
@@ -104,6 +107,7 @@ final class StandRoutes implements AutoCloseable {
                         past,
                         recipes,
                         plans,
+                        pastPreps,
                         this::newKey,
                         new AuditTrail(log, settings),
                         () -> AccessState.EMPTY));
@@ -141,6 +145,7 @@ final class StandRoutes implements AutoCloseable {
     public void close() {
         past.close();
         plans.close();
+        pastPreps.close();
     }
 
     FrameWriter html(Lang lang) {

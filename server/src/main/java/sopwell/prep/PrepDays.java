@@ -104,7 +104,7 @@ public final class PrepDays {
     }
 
     /** The options that were chosen, of a piece's ways. */
-    static List<String> options(List<String> ways) {
+    public static List<String> options(List<String> ways) {
         return ways.stream()
                 .map(Ways::chosen)
                 .filter(chosen -> !chosen.equals(Ways.NONE))

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -22,6 +23,7 @@ import sopwell.prep.SellOuts;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.prep.forecast.History;
 import sopwell.prep.forecast.PastDay;
+import sopwell.prep.forecast.PastDay.OutSpan;
 
 /**
  * All days that a plan of prep learns from: those that the stand sold itself, and before them the
@@ -65,6 +67,11 @@ final class PrepPast {
         own.forEach(tally -> tallies.put(tally.date(), tally));
         return new PrepAsk.Past(
                 List.copyOf(days.values()), List.copyOf(tallies.values()), old.outlooks());
+    }
+
+    /** What could not be sold, by day; as of the last time days were asked for. */
+    Map<LocalDate, List<OutSpan>> outs() {
+        return outs.spans();
     }
 
     /** Reads the marks of what is out that came since, and old records when there are more. */

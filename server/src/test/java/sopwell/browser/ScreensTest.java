@@ -33,6 +33,7 @@ class ScreensTest {
                     "/prep/counts",
                     "/prep/stock",
                     "/prep/calendar",
+                    "/prep/past",
                     "/till",
                     "/close",
                     "/audit",

@@ -42,6 +42,7 @@ public final class Assets {
                     "css/counter-queries.css",
                     "css/outs.css",
                     "css/prep-calendar.css",
+                    "css/prep-past.css",
                     "css/prep-plan.css",
                     "css/prep-stock.css",
                     "css/prep-shelves.css",

@@ -13,6 +13,7 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
+import sopwell.web.PastPreps;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
@@ -32,6 +33,7 @@ import sopwell.web.past.PastDays;
  * @param past days that are looked at again
  * @param recipes books of recipes as documents
  * @param plans what to prepare
+ * @param pastPreps what became of what was to be prepared
  * @param keys makes idempotency keys for forms; each call gives another one
  * @param trail who did what
  * @param access whom the stand knows just now
@@ -52,6 +54,7 @@ public record PageContext(
         PastDays past,
         RecipeDocs recipes,
         PrepPlans plans,
+        PastPreps pastPreps,
         Supplier<String> keys,
         AuditTrail trail,
         Supplier<AccessState> access) {}

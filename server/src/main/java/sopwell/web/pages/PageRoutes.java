@@ -39,6 +39,7 @@ public final class PageRoutes {
         new ShelfRoutes(context, handling).add(routes);
         new CalendarRoutes(context, handling).add(routes);
         new PrepRoutes(context, handling).add(routes);
+        new PastPrepRoutes(context, handling).add(routes);
         new BatchRoutes(context, handling).add(routes);
         new DayOrderRoutes(context, handling).add(routes);
         new PaperRoutes(context, handling).add(routes);

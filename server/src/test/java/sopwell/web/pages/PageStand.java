@@ -43,6 +43,7 @@ import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.storage.StandFile;
 import sopwell.till.DayReport;
+import sopwell.web.PastPreps;
 import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Server;
@@ -70,6 +71,7 @@ public final class PageStand implements AutoCloseable {
     private final PastDays past;
     private final DayBook book;
     private final PrepPlans plans;
+    private final PastPreps pastPreps;
     private final HttpClient http = HttpClient.newHttpClient();
     private final Server server;
 
@@ -88,6 +90,7 @@ public final class PageStand implements AutoCloseable {
         past = new PastDays(log, settings);
         book = new DayBook(log, settings, MemoryShelf.shelves());
         plans = new PrepPlans(log, follower, book, settings, now::get);
+        pastPreps = new PastPreps(log, follower, book, settings, now::get);
         ask(new StandCommand.AdoptMenu(menu));
         PageContext context =
                 new PageContext(
@@ -113,6 +116,7 @@ public final class PageStand implements AutoCloseable {
                                 RecipeReader::read,
                                 RecipeWriter::book),
                         plans,
+                        pastPreps,
                         () -> "form-" + keys.incrementAndGet(),
                         new AuditTrail(log, settings),
                         access::get);
@@ -252,6 +256,7 @@ public final class PageStand implements AutoCloseable {
         server.close();
         past.close();
         plans.close();
+        pastPreps.close();
         desk.close();
         follower.close();
         log.close();

@@ -82,6 +82,8 @@ final class RouteRules {
                             Right.LOOK_PREP,
                             List.of(
                                     "GET /prep",
+                                    "GET /prep/sheet",
+                                    "GET /prep/past",
                                     "GET /prep/stock",
                                     "GET /prep/batches",
                                     "GET /prep/batches/{batch}",

@@ -113,11 +113,7 @@ final class StandRules {
                             stand.calendar(),
                             ((StandCommand.ForCalendar) command).command(),
                             stand.deciding(nowMs));
-            case PLAN ->
-                    PlanRules.decide(
-                            stand.orders(),
-                            stand.keptPlan(),
-                            ((StandCommand.ForPlan) command).command());
+            case PLAN -> plan(stand, (StandCommand.ForPlan) command);
             case RECIPES -> recipes(stand, (StandCommand.AdoptRecipes) command);
             case BY -> by(stand, (StandCommand.By) command, nowMs);
             case ACCESS -> Decision.accepted(((StandCommand.ForAccess) command).changed());
@@ -130,6 +126,10 @@ final class StandRules {
 
     private static Decision pass(Stand stand, PassCommand command) {
         return PassRules.decide(stand.pass(), stand.kitchen(), stand.orders(), command);
+    }
+
+    private static Decision plan(Stand stand, StandCommand.ForPlan keep) {
+        return PlanRules.decide(stand.orders(), stand.keptPlan(), keep.command());
     }
 
     private static Decision recipes(Stand stand, StandCommand.AdoptRecipes adopt) {

@@ -93,9 +93,7 @@ public final class PastPreps implements AutoCloseable {
                                 new Seen(
                                         stand.menu(),
                                         stand.calendar(),
-                                        stand.orders()
-                                                .date()
-                                                .map(newest -> DayBook.mix(stand))))
+                                        stand.orders().date().map(newest -> DayBook.mix(stand))))
                 .thenCompose(
                         seen -> {
                             try {
@@ -133,8 +131,7 @@ public final class PastPreps implements AutoCloseable {
                         && judged.get().past().days().equals(before.days())
                         && judged.get().calendar().equals(calendar);
         if (!isSame) {
-            History history =
-                    new History(PrepDays.BIN_MINUTES, before.days(), before.outlooks());
+            History history = new History(PrepDays.BIN_MINUTES, before.days(), before.outlooks());
             judged =
                     Optional.of(
                             new Judged(

@@ -8,8 +8,8 @@ import sopwell.prep.past.PlanEvent.PlanKept;
 import sopwell.stock.larder.Compared;
 
 /**
- * What one business day planned, made, used, threw away and had left, out of its own events; amounts
- * in thousandths of each ingredient's base unit. Immutable.
+ * What one business day planned, made, used, threw away and had left, out of its own events;
+ * amounts in thousandths of each ingredient's base unit. Immutable.
  *
  * @param plan what was planned for it, if it was kept
  * @param started the batches that were started on it, in that order

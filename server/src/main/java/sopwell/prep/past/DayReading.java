@@ -35,10 +35,8 @@ public final class DayReading {
         switch (event.kind()) {
             case STARTED -> {
                 BatchStarted one = (BatchStarted) event;
-                started.add(
-                        new Started(one.batch(), one.makes(), one.lots(), one.planned(), atMs));
-                one.takes()
-                        .forEach(t -> taken.merge(t.ingredient(), t.thousandths(), Long::sum));
+                started.add(new Started(one.batch(), one.makes(), one.lots(), one.planned(), atMs));
+                one.takes().forEach(t -> taken.merge(t.ingredient(), t.thousandths(), Long::sum));
             }
             case YIELDED -> gave.put(event.batch(), ((BatchYielded) event).gave().thousandths());
             case DISCARDED -> gave.putIfAbsent(event.batch(), 0L);

@@ -123,8 +123,7 @@ public record PastPrep(List<Day> days, List<Week> weeks) {
                 Row row = row(day, makes, gave, missing);
                 rows.add(row);
                 if (known.stakes().containsKey(makes) && row.left().isPresent()) {
-                    scored.computeIfAbsent(makes, id -> new ArrayList<>())
-                            .add(score(day, row));
+                    scored.computeIfAbsent(makes, id -> new ArrayList<>()).add(score(day, row));
                 }
             }
             days.add(0, new Day(day.date(), day.plan().isPresent(), rows, day.compared()));

@@ -112,9 +112,7 @@ final class Shortages {
         List<DayTally> alike =
                 days.stream()
                         .filter(one -> !one.date().equals(day.date()))
-                        .filter(
-                                one ->
-                                        one.date().getDayOfWeek() == day.date().getDayOfWeek())
+                        .filter(one -> one.date().getDayOfWeek() == day.date().getDayOfWeek())
                         .toList();
         double[] curve = new double[BINS];
         double all = 0;

@@ -44,6 +44,7 @@ public final class Assets {
                     "css/prep-calendar.css",
                     "css/prep-past.css",
                     "css/prep-plan.css",
+                    "css/prep-sheet.css",
                     "css/prep-stock.css",
                     "css/prep-shelves.css",
                     "css/day-orders.css",

@@ -126,11 +126,18 @@ public record PastPrepView(
                 .orElse("–");
     }
 
+    /** The day in words; of today it is said that it is not over. */
+    public String day(PastPrep.Day day) {
+        boolean isToday = day.date().equals(plan.today());
+        return t().day(day.date()) + (isToday ? t().get("past-prep.so-far") : "");
+    }
+
     /** A count against the books, in a line. */
     public String compared(Compared one) {
+        String id = one.ingredient();
         String difference =
-                plan.book().hasIngredient(one.ingredient())
-                        ? words.difference(plan.book().ingredient(one.ingredient()), one.difference())
+                plan.book().hasIngredient(id)
+                        ? words.difference(plan.book().ingredient(id), one.difference())
                         : "–";
         return t().of(
                         "past-prep.compared",
@@ -152,8 +159,7 @@ public record PastPrepView(
         accuracy.ifPresent(
                 one ->
                         lines.addAll(
-                                one.items()
-                                        .subList(0, Math.min(ITEMS_SHOWN, one.items().size()))));
+                                one.items().subList(0, Math.min(ITEMS_SHOWN, one.items().size()))));
         return lines;
     }
 
@@ -183,8 +189,6 @@ public record PastPrepView(
     }
 
     private static String tenths(double number) {
-        return Long.toString(Math.round(number * 10) / 10)
-                + "."
-                + Math.round(number * 10) % 10;
+        return Long.toString(Math.round(number * 10) / 10) + "." + Math.round(number * 10) % 10;
     }
 }

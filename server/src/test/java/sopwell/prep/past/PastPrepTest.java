@@ -59,8 +59,7 @@ class PastPrepTest {
     /** As much is usually sold at 11:00 as at 12:00; it was out from 12:00 on. */
     @Test
     void whatWasMissingIsEstimatedFromTheTimeAtWhichItWasOut() {
-        List<DayTally> sold =
-                List.of(tally(MONDAY.minusDays(7), 22, 24), tally(MONDAY, 22));
+        List<DayTally> sold = List.of(tally(MONDAY.minusDays(7), 22, 24), tally(MONDAY, 22));
         DayPrep day =
                 new DayPrep(
                         MONDAY,

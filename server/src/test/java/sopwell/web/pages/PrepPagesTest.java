@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,6 +15,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import sopwell.desk.StandCommand;
+import sopwell.prep.past.KeepPlan;
+import sopwell.prep.past.KeptTask;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.RecipeReader;
 
@@ -125,5 +129,57 @@ class PrepPagesTest {
         stand.at(Instant.parse("2026-11-28T12:00:00Z"));
         String morning = page("/prep");
         assertTrue(morning.contains("Fri, Nov 27 to Fri, Nov 27"), morning);
+    }
+
+    @Test
+    void theSheetHasLinesToWriteOnAndCautionsInBothLanguages() throws Exception {
+        adopt();
+        String day = day(stand.get("/prep").body());
+        String sheet = page("/prep/sheet?both=1&day=" + day);
+        assertTrue(sheet.contains("Temp."), sheet);
+        assertTrue(sheet.contains("It gave"), sheet);
+        assertTrue(sheet.contains("Contains, by the recipes"), sheet);
+        assertTrue(sheet.contains("Contiene, según las recetas"), sheet);
+        assertTrue(sheet.contains("what your local health department"), sheet);
+        String one = page("/prep/sheet?lang=es&day=" + day);
+        assertFalse(one.contains("Contains, by the recipes"), one);
+        assertEquals(422, stand.get("/prep/sheet?day=2026-11-26").statusCode());
+        assertEquals(422, stand.get("/prep/sheet?day=soon").statusCode());
+    }
+
+    /** The first date on which something is to be started. */
+    private static String day(String plan) {
+        Matcher section =
+                Pattern.compile("/prep/sheet\\?day=([0-9-]+)\"(?:(?!</section>).)*<time>", 32)
+                        .matcher(plan);
+        assertTrue(section.find(), plan);
+        return section.group(1);
+    }
+
+    @Test
+    void ofADayWithoutAKeptPlanNobodyKnowsWhatWasPlanned() throws Exception {
+        adopt();
+        assertTrue(page("/prep/past").contains("No day was opened yet"));
+        stand.place("2 beef dipped hot, fries", "");
+        String past = page("/prep/past");
+        assertTrue(past.contains("Stands on 1 business days"), past);
+        assertTrue(past.contains("not kept"), past);
+        assertEquals(422, stand.get("/prep/past?to=2026-11-28").statusCode());
+        assertEquals(422, stand.get("/prep/past?to=soon").statusCode());
+    }
+
+    @Test
+    void theFirstPlanOfAnOpenDayIsKeptAndHeldAgainstWhatWasMade() throws Exception {
+        adopt();
+        KeptTask task = new KeptTask("hot-relish", 2, 15_600_000, 0, 0, LocalDate.of(2026, 12, 1));
+        LocalDate today = LocalDate.of(2026, 11, 27);
+        stand.ask(new StandCommand.ForPlan(new KeepPlan(today, List.of(task))));
+        stand.place("2 beef dipped hot, fries", "");
+        assertTrue(page("/prep/past").contains("not kept"), "no day was open");
+        stand.ask(new StandCommand.ForPlan(new KeepPlan(today, List.of(task))));
+        stand.ask(new StandCommand.ForPlan(new KeepPlan(today, List.of())));
+        String past = page("/prep/past");
+        assertTrue(past.contains("of 1 of them the plan was kept"), past);
+        assertTrue(past.contains("2 × crock, 15.6 kg for Tue, Dec 1"), past);
     }
 }

@@ -138,11 +138,11 @@ class PrepPagesTest {
         String sheet = page("/prep/sheet?both=1&day=" + day);
         assertTrue(sheet.contains("Temp."), sheet);
         assertTrue(sheet.contains("It gave"), sheet);
-        assertTrue(sheet.contains("Contains, by the recipes"), sheet);
-        assertTrue(sheet.contains("Contiene, según las recetas"), sheet);
+        assertTrue(sheet.contains("The recipes name no allergen"), sheet);
+        assertTrue(sheet.contains("Las recetas no nombran"), sheet);
         assertTrue(sheet.contains("what your local health department"), sheet);
         String one = page("/prep/sheet?lang=es&day=" + day);
-        assertFalse(one.contains("Contains, by the recipes"), one);
+        assertFalse(one.contains("The recipes name"), one);
         assertEquals(422, stand.get("/prep/sheet?day=2026-11-26").statusCode());
         assertEquals(422, stand.get("/prep/sheet?day=soon").statusCode());
     }

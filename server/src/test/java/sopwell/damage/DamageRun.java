@@ -32,6 +32,9 @@ final class DamageRun {
     private static final String LOG = "log.sqlite";
     private static final String AHEAD = "log.sqlite-wal";
 
+    /** How the names of damages to that file end. */
+    private static final String AHEAD_NAMES = "_AHEAD";
+
     private final Path work;
     private final SplittableRandom random;
 
@@ -78,7 +81,7 @@ final class DamageRun {
         int changing = 0;
         for (int i = 0; i < cases; i++) {
             Damage damage = Damage.values()[i % Damage.values().length];
-            boolean onAhead = damage.ordinal() >= Damage.FLIPPED_BIT_AHEAD.ordinal();
+            boolean onAhead = damage.name().endsWith(AHEAD_NAMES);
             Path image = copied(onAhead ? ahead : sound);
             String what = damage + " " + damage(image.resolve(onAhead ? AHEAD : LOG), damage);
             boolean changed = changed(image, onAhead ? beforeAhead : before);

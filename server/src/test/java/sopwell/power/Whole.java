@@ -81,7 +81,7 @@ record Whole(List<String> hashes, List<Integer> ordinals) {
             }
         }
         for (String ack : acks) {
-            String[] said = ack.split(" ");
+            String[] said = ack.split(" ", -1);
             Long place = places.get(said[0]);
             if (place == null || place != Long.parseLong(said[1])) {
                 return "lost: " + ack;

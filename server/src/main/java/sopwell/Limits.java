@@ -388,4 +388,7 @@ public final class Limits {
 
     /** Backups of a kind, dailies or weeklies, that a stand may keep. */
     public static final int BACKUPS_MAX = 400;
+
+    /** How long after its day was opened a plan of prep is kept, in seconds. */
+    public static final long PLAN_KEPT_AFTER_SECONDS = 60;
 }

@@ -28,10 +28,19 @@ import sopwell.web.PrepPlans;
 final class PlanKeeping {
     private static final Logger LOGGER = Logger.getLogger(PlanKeeping.class.getName());
 
+    /** The shelves are often counted just after a day was opened. */
+    private static final long LOOKS_BEFORE =
+            Limits.PLAN_KEPT_AFTER_SECONDS / Limits.TICK_SECONDS;
+
     private final Follower follower;
     private final Desk desk;
     private final PrepPlans plans;
     private final ZoneId zone;
+
+    /** The open day that is waited for, and how often it was seen without a plan. */
+    private Optional<LocalDate> waiting = Optional.empty();
+
+    private int looks;
 
     /** The last day whose plan was asked for: one that can't be made is not tried again. */
     private Optional<LocalDate> asked = Optional.empty();
@@ -59,6 +68,11 @@ final class PlanKeeping {
                                                                         .isEmpty()))
                         .join();
         if (due.isEmpty() || due.equals(asked)) {
+            return;
+        }
+        looks = due.equals(waiting) ? looks + 1 : 0;
+        waiting = due;
+        if (looks < LOOKS_BEFORE) {
             return;
         }
         asked = due;

@@ -78,26 +78,8 @@ class SignInPagesTest {
                         "back",
                         "/settings/access");
         assertEquals("/settings/access", Visitor.leads(in));
-        String added =
-                Visitor.leads(
-                        owner.post(
-                                "/settings/access/people", "name", "Rosa <i>", "role", "counter"));
-        String id = found("whom=(s\\d+)", added);
-        String list = owner.get(added).body();
-        assertTrue(list.contains("Added Rosa &lt;i&gt;"), list);
-        assertTrue(list.contains("action=\"/sign-out\""), list);
-        String person = "/settings/access/people/" + id;
-        assertEquals(422, owner.post(person + "/pin", "pin", "12").statusCode());
-        assertEquals(303, owner.post(person + "/pin", "pin", "271828").statusCode());
-
-        String offered =
-                owner.post("/settings/access/devices", "name", "Till 2", "use", "counter").body();
-        String code = found("id=\"code\">([0-9A-Z ]{9})<", offered);
-        Visitor till = new Visitor(stand);
-        assertEquals(422, till.post("/pair", "code", "AAAAAAAA").statusCode());
-        String sloppy = code.toLowerCase(java.util.Locale.ROOT).replace('0', 'o').replace('1', 'l');
-        assertEquals("/sign-in?back=%2Fscreens", Visitor.leads(till.post("/pair", "code", sloppy)));
-
+        String id = hired(owner);
+        Visitor till = paired(owner);
         assertTrue(till.get("/sign-in").body().contains("<b>Rosa &lt;i&gt;</b>"));
         HttpResponse<String> wrong = pin(till, id, "111111");
         assertEquals(422, wrong.statusCode());
@@ -131,6 +113,34 @@ class SignInPagesTest {
         assertEquals("/sign-in?back=%2Fcounter", Visitor.leads(till.get("/counter")));
         assertFalse(till.get("/sign-in").body().contains("Rosa"), "names are for those let in");
         assertEquals(422, pin(till, id, "271828").statusCode());
+    }
+
+    /** The id of somebody new with a PIN. */
+    private static String hired(Visitor owner) {
+        String added =
+                Visitor.leads(
+                        owner.post(
+                                "/settings/access/people", "name", "Rosa <i>", "role", "counter"));
+        String id = found("whom=(s\\d+)", added);
+        String list = owner.get(added).body();
+        assertTrue(list.contains("Added Rosa &lt;i&gt;"), list);
+        assertTrue(list.contains("action=\"/sign-out\""), list);
+        String person = "/settings/access/people/" + id;
+        assertEquals(422, owner.post(person + "/pin", "pin", "12").statusCode());
+        assertEquals(303, owner.post(person + "/pin", "pin", "271828").statusCode());
+        return id;
+    }
+
+    /** A till that the owner let in, where the code was typed carelessly. */
+    private Visitor paired(Visitor owner) {
+        String offered =
+                owner.post("/settings/access/devices", "name", "Till 2", "use", "counter").body();
+        String code = found("id=\"code\">([0-9A-Z ]{9})<", offered);
+        Visitor till = new Visitor(stand);
+        assertEquals(422, till.post("/pair", "code", "AAAAAAAA").statusCode());
+        String sloppy = code.toLowerCase(java.util.Locale.ROOT).replace('0', 'o').replace('1', 'l');
+        assertEquals("/sign-in?back=%2Fscreens", Visitor.leads(till.post("/pair", "code", sloppy)));
+        return till;
     }
 
     private static String lastOf(Visitor owner, String name) {

@@ -29,8 +29,7 @@ final class PlanKeeping {
     private static final Logger LOGGER = Logger.getLogger(PlanKeeping.class.getName());
 
     /** The shelves are often counted just after a day was opened. */
-    private static final long LOOKS_BEFORE =
-            Limits.PLAN_KEPT_AFTER_SECONDS / Limits.TICK_SECONDS;
+    private static final long LOOKS_BEFORE = Limits.PLAN_KEPT_AFTER_SECONDS / Limits.TICK_SECONDS;
 
     private final Follower follower;
     private final Desk desk;

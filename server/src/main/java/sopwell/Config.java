@@ -209,6 +209,32 @@ final class Config {
         int connectionsPerAddress = Limits.CONNECTIONS_PER_ADDRESS_MAX;
 
         @Option(
+                names = "--tls",
+                description =
+                        "Speak https, with a certificate of the stand's own, also on this machine"
+                                + " alone; on any other address that is so by itself.")
+        boolean tls;
+
+        @Option(
+                names = "--tls-keystore",
+                paramLabel = "FILE",
+                description = "Speak https with this PKCS #12 or JKS key store.")
+        Path keyStore;
+
+        @Option(
+                names = "--tls-keystore-password-file",
+                paramLabel = "FILE",
+                description = "The file that holds the key store's password, and nothing else.")
+        Path keyStorePasswordFile;
+
+        @Option(
+                names = "--plain-http",
+                description =
+                        "Speak http to other machines too: whoever shares the network can read"
+                                + " and change everything, and tablets can't work offline.")
+        boolean plainHttp;
+
+        @Option(
                 names = "--start-with",
                 paramLabel = "WHAT",
                 defaultValue = "menu",

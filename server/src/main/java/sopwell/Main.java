@@ -8,6 +8,7 @@ import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import sopwell.log.LogFault;
+import sopwell.tls.StandTls;
 
 /** The program: reads the command line and runs what it asks for. */
 public final class Main {
@@ -19,6 +20,7 @@ public final class Main {
 
     /** Ends with 0 when stopped, 2 when what was asked for can't be done. */
     public static void main(String[] args) throws InterruptedException {
+        StandTls.refuseRenegotiation();
         int code = run(args);
         if (code != EXIT_OK) {
             System.exit(code);
@@ -89,6 +91,14 @@ public final class Main {
         Thread closer = new Thread(stand::close, "closer");
         Runtime.getRuntime().addShutdownHook(closer);
         System.out.println("listening on " + stand.address());
+        stand.fingerprint()
+                .ifPresent(
+                        print -> {
+                            System.out.println("each tablet must trust the stand once, here:");
+                            System.out.println("  " + stand.address() + "/trust");
+                            System.out.println("the page must show this SHA-256 fingerprint:");
+                            System.out.println("  " + print);
+                        });
         stand.awaitClosed();
     }
 

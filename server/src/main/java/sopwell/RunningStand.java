@@ -6,8 +6,6 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -36,6 +34,7 @@ import sopwell.web.Server;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
+import sopwell.web.pages.Trust;
 
 /**
  * A stand that is open for requests: everything is made here, in the order in which it needs each
@@ -53,9 +52,11 @@ final class RunningStand implements AutoCloseable {
     private final Server server;
     private final StandRoutes routes;
     private final String host;
+    private final Transport transport;
     private final ScheduledExecutorService ticks =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "ticks"));
     private final Future<?> cuts;
+    private final Future<?> renewals;
     private final BookKeeping keeping;
     private final PlanKeeping planKeeping;
     private final CountDownLatch closed = new CountDownLatch(1);
@@ -76,7 +77,12 @@ final class RunningStand implements AutoCloseable {
      */
     private record Founding(StandSettings settings, Menu menu, Optional<RecipeBook> recipes) {}
 
-    private RunningStand(DataFolder folder, Config.Serve asked, Founding founding, Clocks clocks)
+    private RunningStand(
+            DataFolder folder,
+            Config.Serve asked,
+            Founding founding,
+            Transport transport,
+            Clocks clocks)
             throws StartRefused {
         StandSettings settings = founding.settings();
         Menu menu = founding.menu();
@@ -93,33 +99,34 @@ final class RunningStand implements AutoCloseable {
         this.desk = new Desk(log, settings, clock, follower::follow);
         adopt(menu);
         recipes.ifPresent(this::adopt);
+        this.transport = transport;
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
         DayBook book = new DayBook(log, settings, tallies.shelves());
         this.routes =
                 new StandRoutes(
-                        new StandRoutes.Running(log, desk, follower, hub, book), settings, clock);
+                        new StandRoutes.Running(log, desk, follower, hub, book),
+                        settings,
+                        clock,
+                        transport::trust);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, routes.html(lang));
         }
         try {
             this.server =
-                    new Server(
-                            new Server.Place(
-                                    asked.host,
-                                    asked.port,
-                                    names(asked),
-                                    asked.connectionsPerAddress),
-                            routes::add,
-                            hub,
-                            new JsonFrames(),
-                            html);
+                    new Server(transport.place(asked), routes::add, hub, new JsonFrames(), html);
         } catch (ServletException impossible) {
             throw new IllegalStateException(impossible);
         }
         listen(asked);
         this.keeping = new BookKeeping(book);
         this.planKeeping = new PlanKeeping(follower, desk, routes.plans(), settings.zone());
+        this.renewals =
+                ticks.scheduleWithFixedDelay(
+                        () -> transport.renew(clock.instant()),
+                        Limits.CERTIFICATE_SECONDS,
+                        Limits.CERTIFICATE_SECONDS,
+                        TimeUnit.SECONDS);
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
     }
@@ -135,13 +142,27 @@ final class RunningStand implements AutoCloseable {
         Menu menu = StandFolder.menu(folder);
         Optional<RecipeBook> recipes =
                 folder.hasLog() ? Optional.empty() : StandFolder.recipes(folder, menu);
+        StandSettings settings = StandFolder.settings(folder);
         return new RunningStand(
-                folder, asked, new Founding(StandFolder.settings(folder), menu, recipes), clocks);
+                folder,
+                asked,
+                new Founding(settings, menu, recipes),
+                Transport.of(asked, settings, folder, clocks.wall().instant()),
+                clocks);
     }
 
     /** Where a browser finds it. */
     String address() {
-        return "http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + server.port();
+        return transport.scheme()
+                + "://"
+                + (host.contains(":") ? "[" + host + "]" : host)
+                + ":"
+                + server.port();
+    }
+
+    /** How a tablet is told whom to trust, when it must be told. */
+    Optional<String> fingerprint() {
+        return transport.trust().map(Trust::fingerprint);
     }
 
     void awaitClosed() throws InterruptedException {
@@ -155,6 +176,7 @@ final class RunningStand implements AutoCloseable {
             return;
         }
         cuts.cancel(false);
+        renewals.cancel(false);
         ticks.shutdown();
         keeping.close();
         server.close();
@@ -258,12 +280,5 @@ final class RunningStand implements AutoCloseable {
             String key = "back " + log.lastSeq();
             desk.submit(key, key, new StandCommand.ForOuts(new OutCommand.LiftDue())).join();
         }
-    }
-
-    private static Set<String> names(Config.Serve asked) {
-        Set<String> names = new TreeSet<>(Set.of("localhost", "127.0.0.1", "[::1]"));
-        names.add(asked.host.toLowerCase(java.util.Locale.ROOT));
-        asked.names.forEach(name -> names.add(name.toLowerCase(java.util.Locale.ROOT)));
-        return names;
     }
 }

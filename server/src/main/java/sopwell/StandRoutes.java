@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import sopwell.access.AccessState;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
@@ -42,6 +43,7 @@ import sopwell.web.pages.HtmlFrames;
 import sopwell.web.pages.PageContext;
 import sopwell.web.pages.PageRoutes;
 import sopwell.web.pages.Pages;
+import sopwell.web.pages.Trust;
 import sopwell.web.past.PastDays;
 
 /** Hands the web what it needs to answer. Thread-safe. */
@@ -64,6 +66,7 @@ final class StandRoutes implements AutoCloseable {
                     RecipeReader::read,
                     RecipeWriter::book);
     private final InstantSource clock;
+    private final Supplier<Optional<Trust>> trust;
     private final Texts texts = Texts.load();
     private final Pages pages;
     private final SecureRandom random = new SecureRandom();
@@ -72,7 +75,11 @@ final class StandRoutes implements AutoCloseable {
     /** The running pieces of a stand that answer. */
     record Running(EventLog log, Desk desk, Follower follower, BoardHub hub, DayBook book) {}
 
-    StandRoutes(Running running, StandSettings settings, InstantSource clock) {
+    StandRoutes(
+            Running running,
+            StandSettings settings,
+            InstantSource clock,
+            Supplier<Optional<Trust>> trust) {
         this.log = running.log();
         this.settings = settings;
         this.desk = running.desk();
@@ -84,6 +91,7 @@ final class StandRoutes implements AutoCloseable {
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.pastPreps = new PastPreps(log, follower, book, settings, clock);
         this.clock = clock;
+        this.trust = trust;
         this.pages = new Pages(follower::menu, settings.zone());
     }
 
@@ -108,6 +116,7 @@ final class StandRoutes implements AutoCloseable {
                         recipes,
                         plans,
                         pastPreps,
+                        trust,
                         this::newKey,
                         new AuditTrail(log, settings),
                         () -> AccessState.EMPTY));

@@ -49,6 +49,7 @@ final class ImportRules {
                     entry("desk", PURE),
                     entry("storage", with(SLICES, "access")),
                     entry("web", with(PURE, "desk", "records")),
+                    entry("tls", Set.of()),
                     entry("demo", with(PURE, "desk")));
 
     /** Root classes that every package may use; the others are the composition root's own. */

@@ -2,6 +2,7 @@ package sopwell;
 
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.List;
 
 /** A real stand in this process, on a free port, over a data folder of the test's. */
 public final class TestStand implements AutoCloseable {
@@ -28,6 +29,26 @@ public final class TestStand implements AutoCloseable {
     public static TestStand start(Path data, int connectionsPerAddress, InstantSource clock) {
         Config.Serve asked = new Config.Serve();
         asked.connectionsPerAddress = connectionsPerAddress;
+        return start(data, asked, clock);
+    }
+
+    /** Over https, with a certificate of the stand's own for these further names. */
+    public static TestStand secured(Path data, List<String> names) {
+        Config.Serve asked = new Config.Serve();
+        asked.tls = true;
+        asked.names.addAll(names);
+        return start(data, asked, InstantSource.system());
+    }
+
+    /** Over https, with a key store. */
+    public static TestStand secured(Path data, Path keyStore, Path passwordFile) {
+        Config.Serve asked = new Config.Serve();
+        asked.keyStore = keyStore;
+        asked.keyStorePasswordFile = passwordFile;
+        return start(data, asked, InstantSource.system());
+    }
+
+    private static TestStand start(Path data, Config.Serve asked, InstantSource clock) {
         asked.data = data;
         asked.host = "127.0.0.1";
         asked.port = 0;

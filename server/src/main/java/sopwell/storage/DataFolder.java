@@ -10,7 +10,9 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
 import java.util.Optional;
+import java.util.Set;
 import sopwell.Check;
 
 /**
@@ -112,6 +114,16 @@ public final class DataFolder implements AutoCloseable {
         write(RECIPES, json);
     }
 
+    /** A small file that its owner alone may read, under a name of its keeper's choice. */
+    public Optional<byte[]> secret(String name) {
+        return read(name);
+    }
+
+    /** Replaces such a file, whole or not at all. */
+    public void putSecret(String name, byte[] bytes) {
+        write(name, bytes, SqliteFile.ownerOnly(folder, "rw-------"));
+    }
+
     /**
      * Opens the log of a stand; once per folder. That of a folder that is only looked at takes no
      * entries and shows what was there when it was opened.
@@ -169,18 +181,20 @@ public final class DataFolder implements AutoCloseable {
         }
     }
 
-    /** A reader, or a power cut, finds the old file or the new one, never half of one. */
     private void write(String name, byte[] bytes) {
+        write(name, bytes, new FileAttribute<?>[0]);
+    }
+
+    /** A reader, or a power cut, finds the old file or the new one, never half of one. */
+    private void write(String name, byte[] bytes, FileAttribute<?>[] as) {
         Check.that(lockFile.isPresent(), "who only looks writes nothing");
         Path target = folder.resolve(name);
         Path fresh = folder.resolve(name + ".new");
         try {
-            try (FileChannel out =
-                    FileChannel.open(
-                            fresh,
-                            StandardOpenOption.CREATE,
-                            StandardOpenOption.TRUNCATE_EXISTING,
-                            StandardOpenOption.WRITE)) {
+            Files.deleteIfExists(fresh); // One that a power cut left may be readable by others.
+            Set<StandardOpenOption> anew =
+                    Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            try (FileChannel out = FileChannel.open(fresh, anew, as)) {
                 ByteBuffer rest = ByteBuffer.wrap(bytes);
                 while (rest.hasRemaining()) {
                     out.write(rest);

@@ -26,15 +26,18 @@ final class Doors implements HttpHandler {
 
     private final HttpHandler next;
     private final Set<String> hosts;
+    private final boolean strict;
     private final Texts texts;
 
     /**
      * Doors before a handler.
      *
      * @param hosts the names and addresses by which the stand is called, lower case, without port
+     * @param strict whether browsers are told never to come by http again
      */
-    Doors(HttpHandler next, Set<String> hosts, Texts texts) {
+    Doors(HttpHandler next, Set<String> hosts, boolean strict, Texts texts) {
         this.next = next;
+        this.strict = strict;
         this.texts = texts;
         this.hosts = Set.copyOf(hosts);
     }
@@ -45,6 +48,10 @@ final class Doors implements HttpHandler {
         answer.put(new HttpString("Content-Security-Policy"), POLICY);
         answer.put(new HttpString("X-Content-Type-Options"), "nosniff");
         answer.put(new HttpString("Referrer-Policy"), "same-origin");
+        if (strict) {
+            String life = "max-age=" + Limits.STRICT_TRANSPORT_SECONDS;
+            answer.put(new HttpString("Strict-Transport-Security"), life);
+        }
         String host = exchange.getRequestHeaders().getFirst(Headers.HOST);
         if (host == null || !hosts.contains(bare(host))) {
             refuse(exchange, ProblemKind.WRONG_HOST);

@@ -2,6 +2,7 @@ package sopwell.web;
 
 import io.undertow.UndertowOptions;
 import io.undertow.connector.ByteBufferPool;
+import io.undertow.protocols.ssl.UndertowXnioSsl;
 import io.undertow.server.DefaultByteBufferPool;
 import io.undertow.server.HttpHandler;
 import io.undertow.server.protocol.http.HttpOpenListener;
@@ -14,6 +15,7 @@ import org.xnio.ChannelListeners;
 import org.xnio.IoUtils;
 import org.xnio.OptionMap;
 import org.xnio.Options;
+import org.xnio.Sequence;
 import org.xnio.StreamConnection;
 import org.xnio.Xnio;
 import org.xnio.XnioWorker;
@@ -77,17 +79,38 @@ final class Listening implements AutoCloseable {
         InetAddress host = InetAddress.getByName(place.host());
         try {
             AcceptingChannel<? extends StreamConnection> opened =
-                    worker.createStreamConnectionServer(
-                            new InetSocketAddress(host, place.port()),
-                            ChannelListeners.openListenerAdapter(
-                                    new Arrivals(place.connectionsPerAddressMax(), http)),
-                            sockets());
+                    open(new InetSocketAddress(host, place.port()), place);
             opened.resumeAccepts();
             return opened;
         } catch (IOException taken) {
             worker.shutdownNow();
             throw taken;
         }
+    }
+
+    private AcceptingChannel<? extends StreamConnection> open(
+            InetSocketAddress address, Server.Place place) throws IOException {
+        Arrivals arrivals = new Arrivals(place.connectionsPerAddressMax(), http);
+        if (place.tls().isEmpty()) {
+            return worker.createStreamConnectionServer(
+                    address, ChannelListeners.openListenerAdapter(arrivals), sockets());
+        }
+        Server.Tls tls = place.tls().get();
+        OptionMap secured =
+                OptionMap.builder()
+                        .addAll(sockets())
+                        .set(
+                                Options.SSL_ENABLED_PROTOCOLS,
+                                Sequence.of(tls.protocols().toArray(String[]::new)))
+                        .set(
+                                Options.SSL_ENABLED_CIPHER_SUITES,
+                                Sequence.of(tls.suites().toArray(String[]::new)))
+                        .set(UndertowOptions.SSL_USER_CIPHER_SUITES_ORDER, true)
+                        .getMap();
+        OptionMap direct = OptionMap.create(Options.USE_DIRECT_BUFFERS, true);
+        return new UndertowXnioSsl(worker.getXnio(), direct, tls.context())
+                .createSslConnectionServer(
+                        address, ChannelListeners.openListenerAdapter(arrivals), secured);
     }
 
     private static OptionMap threads() {

@@ -6,9 +6,12 @@ import io.undertow.server.RoutingHandler;
 import io.undertow.server.handlers.GracefulShutdownHandler;
 import io.undertow.server.handlers.PathHandler;
 import jakarta.servlet.ServletException;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javax.net.ssl.SSLContext;
 import sopwell.menu.Lang;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
@@ -30,10 +33,31 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any free one
      * @param names the names and addresses by which the stand is called, lower case
      * @param connectionsPerAddressMax connections that one address has at once
+     * @param tls how to speak https; empty for http
      */
-    public record Place(String host, int port, Set<String> names, int connectionsPerAddressMax) {
+    public record Place(
+            String host,
+            int port,
+            Set<String> names,
+            int connectionsPerAddressMax,
+            Optional<Tls> tls) {
         public Place {
             names = Set.copyOf(names);
+        }
+    }
+
+    /**
+     * How https is spoken.
+     *
+     * @param protocols by Java's names, the best first
+     * @param suites by Java's names, the best first
+     * @param strict whether browsers are told never to come by http again
+     */
+    public record Tls(
+            SSLContext context, List<String> protocols, List<String> suites, boolean strict) {
+        public Tls {
+            protocols = List.copyOf(protocols);
+            suites = List.copyOf(suites);
         }
     }
 
@@ -68,7 +92,7 @@ public final class Server implements AutoCloseable {
                                 e ->
                                         (LiveEndpoint.isHandshake(e) ? live : absent)
                                                 .handleRequest(e));
-        HttpHandler doors = new Doors(paths, place.names(), texts);
+        HttpHandler doors = new Doors(paths, place.names(), isStrict(place), texts);
         this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors));
     }
 
@@ -97,6 +121,10 @@ public final class Server implements AutoCloseable {
         }
         hub.close();
         listening.close();
+    }
+
+    private static boolean isStrict(Place place) {
+        return place.tls().map(Tls::strict).orElse(false);
     }
 
     private static void refuse(HttpServerExchange exchange, Problem problem) {

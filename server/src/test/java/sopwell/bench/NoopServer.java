@@ -5,6 +5,7 @@ import io.undertow.util.Headers;
 import jakarta.servlet.ServletException;
 import java.time.InstantSource;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import sopwell.desk.Follower;
 import sopwell.desk.Script;
@@ -28,7 +29,7 @@ public final class NoopServer {
         BoardHub hub = new BoardHub(follower, "noop", InstantSource.system(), System::nanoTime);
         Server server =
                 new Server(
-                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 1_000),
+                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 1_000, Optional.empty()),
                         routes -> routes.post("/noop", NoopServer::answer),
                         hub,
                         frame -> "",

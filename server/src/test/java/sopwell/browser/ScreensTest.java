@@ -46,7 +46,7 @@ class ScreensTest {
                     "/waits/today");
 
     /** What is reached from one of them. */
-    private static final List<String> DEEPER = List.of("/recipes/beef-sliced");
+    private static final List<String> DEEPER = List.of("/recipes/beef-sliced", "/trust");
 
     private static final List<int[]> SIZES =
             List.of(new int[] {1920, 1080}, new int[] {1280, 800}, new int[] {390, 844});

@@ -61,6 +61,7 @@ public final class Assets {
                     "css/charts.css",
                     "css/waits.css",
                     "css/close.css",
+                    "css/trust.css",
                     "js/server-clock.js",
                     "js/send.js",
                     "js/frames.js",

@@ -34,6 +34,7 @@ import sopwell.web.past.PastDays;
  * @param recipes books of recipes as documents
  * @param plans what to prepare
  * @param pastPreps what became of what was to be prepared
+ * @param trust whom a tablet must trust before it believes the stand; empty when nobody
  * @param keys makes idempotency keys for forms; each call gives another one
  * @param trail who did what
  * @param access whom the stand knows just now
@@ -55,6 +56,7 @@ public record PageContext(
         RecipeDocs recipes,
         PrepPlans plans,
         PastPreps pastPreps,
+        Supplier<Optional<Trust>> trust,
         Supplier<String> keys,
         AuditTrail trail,
         Supplier<AccessState> access) {}

@@ -50,6 +50,7 @@ public final class PageRoutes {
         new WhatIfRoutes(context, handling).add(routes);
         new AuditRoutes(context, handling).add(routes);
         new WaitRoutes(context, handling).add(routes);
+        new TrustRoutes(context, handling).add(routes);
     }
 
     static int status(Reason reason) {
@@ -68,7 +69,16 @@ public final class PageRoutes {
                         .orElse(List.of());
         return PageHandling.html(
                 200,
-                context.pages().render("home", Map.of("s", ask.screen(), "stations", stations)));
+                context.pages()
+                        .render(
+                                "home",
+                                Map.of(
+                                        "s",
+                                        ask.screen(),
+                                        "stations",
+                                        stations,
+                                        "trust",
+                                        context.trust().get().isPresent())));
     }
 
     /** Files are in memory, so they are sent from the thread that asks. */

@@ -117,6 +117,7 @@ public final class PageStand implements AutoCloseable {
                                 RecipeWriter::book),
                         plans,
                         pastPreps,
+                        Optional::empty,
                         () -> "form-" + keys.incrementAndGet(),
                         new AuditTrail(log, settings),
                         access::get);
@@ -126,7 +127,7 @@ public final class PageStand implements AutoCloseable {
         }
         server =
                 new Server(
-                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 64),
+                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 64, Optional.empty()),
                         routes -> PageRoutes.add(routes, context),
                         hub,
                         new JsonFrames(),

@@ -41,7 +41,7 @@ import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
  */
 final class Issuer {
     /** A clock a day or two behind must not lock anybody out. */
-    private static final Duration BACKDATED = Duration.ofHours(48);
+    private static final Duration BACKDATED = Duration.ofDays(2);
 
     private static final Duration AUTHORITY_LIFE = Duration.ofDays(3_650);
 

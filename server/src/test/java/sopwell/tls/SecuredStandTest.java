@@ -16,6 +16,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.net.http.WebSocket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyStore;
@@ -78,7 +79,7 @@ class SecuredStandTest {
             Certificate got =
                     CertificateFactory.getInstance("X.509")
                             .generateCertificate(
-                                    new ByteArrayInputStream(file.body().getBytes("US-ASCII")));
+                                    new ByteArrayInputStream(file.body().getBytes(StandardCharsets.US_ASCII)));
             assertEquals(authority(), got);
             assertFalse(file.body().contains("PRIVATE"));
             assertThrows(
@@ -209,7 +210,7 @@ class SecuredStandTest {
             asking.startHandshake();
             Certificate found = asking.getSession().getPeerCertificates()[0];
             asking.getSession().invalidate();
-            asking.close();
+            asking.shutdownOutput();
             answering.get(10, TimeUnit.SECONDS);
             return found;
         }

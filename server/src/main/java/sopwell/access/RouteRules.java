@@ -20,6 +20,8 @@ final class RouteRules {
                                     "GET /static/*",
                                     "GET /sw.js",
                                     "GET /away",
+                                    "GET /trust",
+                                    "GET /trust/sopwell-stand.crt",
                                     "GET /healthz",
                                     "GET /docs/problems",
                                     "GET /api/openapi.json")),

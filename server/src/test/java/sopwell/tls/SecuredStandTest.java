@@ -79,7 +79,8 @@ class SecuredStandTest {
             Certificate got =
                     CertificateFactory.getInstance("X.509")
                             .generateCertificate(
-                                    new ByteArrayInputStream(file.body().getBytes(StandardCharsets.US_ASCII)));
+                                    new ByteArrayInputStream(
+                                            file.body().getBytes(StandardCharsets.US_ASCII)));
             assertEquals(authority(), got);
             assertFalse(file.body().contains("PRIVATE"));
             assertThrows(

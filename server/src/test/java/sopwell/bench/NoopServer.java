@@ -29,7 +29,8 @@ public final class NoopServer {
         BoardHub hub = new BoardHub(follower, "noop", InstantSource.system(), System::nanoTime);
         Server server =
                 new Server(
-                        new Server.Place("127.0.0.1", 0, Set.of("127.0.0.1"), 1_000, Optional.empty()),
+                        new Server.Place(
+                                "127.0.0.1", 0, Set.of("127.0.0.1"), 1_000, Optional.empty()),
                         routes -> routes.post("/noop", NoopServer::answer),
                         hub,
                         frame -> "",

@@ -110,10 +110,7 @@ final class Listening implements AutoCloseable {
         OptionMap direct = OptionMap.create(Options.USE_DIRECT_BUFFERS, true);
         return new UndertowXnioSsl(worker.getXnio(), direct, tls.context())
                 .createSslConnectionServer(
-                        worker,
-                        address,
-                        ChannelListeners.openListenerAdapter(arrivals),
-                        secured);
+                        worker, address, ChannelListeners.openListenerAdapter(arrivals), secured);
     }
 
     private static OptionMap threads() {

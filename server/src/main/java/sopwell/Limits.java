@@ -281,12 +281,6 @@ public final class Limits {
     /** How long a connection may stay without a request, in milliseconds. */
     public static final int NO_REQUEST_MILLIS_MAX = 15_000;
 
-    /** How often the stand looks whether its certificate must be renewed, in seconds: an hour. */
-    public static final long CERTIFICATE_SECONDS = 3_600;
-
-    /** How long a browser remembers to come by https alone, in seconds: thirty days. */
-    public static final long STRICT_TRANSPORT_SECONDS = 2_592_000;
-
     /** How long a request may wait for the desk, in milliseconds. */
     public static final long ANSWER_MILLIS_MAX = 5_000;
 

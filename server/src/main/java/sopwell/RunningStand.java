@@ -30,6 +30,7 @@ import sopwell.orders.StandSettings;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.DataFolder;
 import sopwell.storage.TallyFile;
+import sopwell.tls.StandTls;
 import sopwell.web.Server;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
@@ -124,8 +125,8 @@ final class RunningStand implements AutoCloseable {
         this.renewals =
                 ticks.scheduleWithFixedDelay(
                         () -> transport.renew(clock.instant()),
-                        Limits.CERTIFICATE_SECONDS,
-                        Limits.CERTIFICATE_SECONDS,
+                        StandTls.LOOK_SECONDS,
+                        StandTls.LOOK_SECONDS,
                         TimeUnit.SECONDS);
         this.cuts =
                 ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);

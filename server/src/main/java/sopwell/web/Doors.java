@@ -24,6 +24,9 @@ final class Doors implements HttpHandler {
             "default-src 'self'; object-src 'none'; base-uri 'none'; frame-ancestors 'none';"
                     + " form-action 'self'";
 
+    /** How long a browser remembers to come by https alone: thirty days. */
+    private static final long STRICT_SECONDS = 2_592_000;
+
     private final HttpHandler next;
     private final Set<String> hosts;
     private final boolean strict;
@@ -49,7 +52,7 @@ final class Doors implements HttpHandler {
         answer.put(new HttpString("X-Content-Type-Options"), "nosniff");
         answer.put(new HttpString("Referrer-Policy"), "same-origin");
         if (strict) {
-            String life = "max-age=" + Limits.STRICT_TRANSPORT_SECONDS;
+            String life = "max-age=" + STRICT_SECONDS;
             answer.put(new HttpString("Strict-Transport-Security"), life);
         }
         String host = exchange.getRequestHeaders().getFirst(Headers.HOST);

@@ -36,6 +36,9 @@ public final class StandTls {
                     "TLS_ECDHE_RSA_WITH_AES_256_GCM_SHA384",
                     "TLS_ECDHE_RSA_WITH_CHACHA20_POLY1305_SHA256");
 
+    /** How often whoever runs the stand has it look whether something is due: every hour. */
+    public static final long LOOK_SECONDS = 3_600;
+
     private static final Logger LOGGER = Logger.getLogger(StandTls.class.getName());
 
     private final Source source;

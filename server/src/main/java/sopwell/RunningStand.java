@@ -158,7 +158,7 @@ final class RunningStand implements AutoCloseable {
         try {
             this.server =
                     new Server(
-                            transport.place(asked).behind(gate()),
+                            transport.place(asked).behind(gate(clocks.wall())),
                             routes::add,
                             hub,
                             new JsonFrames(),
@@ -207,10 +207,11 @@ final class RunningStand implements AutoCloseable {
                 clocks);
     }
 
-    private Gate gate() {
+    /** Passwords are fresh by the clock by which they were typed. */
+    private Gate gate(InstantSource wall) {
         return new Gate(
                 access.access(),
-                clock,
+                wall,
                 order -> follower.ask(stand -> stand.till().of(order).keptCents() > 0));
     }
 

@@ -68,8 +68,10 @@ class AbuseTest {
         try {
             for (int i = 0; i < Limits.CONNECTIONS_PER_ADDRESS_MAX; i++) {
                 Socket socket = target.connect(200);
-                Target.send(socket, "GET /healthz HTTP/1.1\r\n");
                 open.add(socket);
+                // Once it is answered it is counted: connections are taken by several threads.
+                Target.send(socket, "GET /healthz HTTP/1.1\r\nHost: 127.0.0.1\r\n\r\n");
+                assertEquals('H', socket.getInputStream().read());
             }
             try (Socket tooMany = target.connect(200)) {
                 assertEquals("", Target.rest(tooMany), "closed without a word");

@@ -151,34 +151,35 @@ final class RunningStand implements AutoCloseable {
                         settings,
                         clock,
                         transport::trust);
+        this.server = server(transport.place(asked).behind(gate(clocks.wall())), routes, hub);
+        listen(asked);
+        this.keeping = new BookKeeping(book);
+        backups.start();
+        this.clockLooks = watchDays();
+        this.renewals = watchCertificate();
+        this.planKeeping = new PlanKeeping(follower, desk, routes.plans(), settings.zone());
+        this.cuts =
+                ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
+    }
+
+    private static Server server(Server.Place place, StandRoutes routes, BoardHub hub) {
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, routes.html(lang));
         }
         try {
-            this.server =
-                    new Server(
-                            transport.place(asked).behind(gate(clocks.wall())),
-                            routes::add,
-                            hub,
-                            new JsonFrames(),
-                            html);
+            return new Server(place, routes::add, hub, new JsonFrames(), html);
         } catch (ServletException impossible) {
             throw new IllegalStateException(impossible);
         }
-        listen(asked);
-        this.keeping = new BookKeeping(book);
-        backups.start();
-        this.clockLooks = watchDays();
-        this.renewals =
-                ticks.scheduleWithFixedDelay(
-                        () -> transport.renew(clock.instant()),
-                        Limits.CERTIFICATE_SECONDS,
-                        Limits.CERTIFICATE_SECONDS,
-                        TimeUnit.SECONDS);
-        this.planKeeping = new PlanKeeping(follower, desk, routes.plans(), settings.zone());
-        this.cuts =
-                ticks.scheduleWithFixedDelay(this::tick, 1, Limits.TICK_SECONDS, TimeUnit.SECONDS);
+    }
+
+    private Future<?> watchCertificate() {
+        return ticks.scheduleWithFixedDelay(
+                () -> transport.renew(clock.instant()),
+                Limits.CERTIFICATE_SECONDS,
+                Limits.CERTIFICATE_SECONDS,
+                TimeUnit.SECONDS);
     }
 
     /**

@@ -65,7 +65,8 @@ final class Plants {
                             List.of(
                                     Edit.java(
                                             "sopwell/web/live/Screen.java",
-                                            "if (sending || behind) {\n                behind = true;",
+                                            "if (sending || behind) {\n"
+                                                    + "                behind = true;",
                                             "if (behind) {\n                behind = true;")),
                             "sopwell.web.live.ScreenTest"),
                     new Plant(

@@ -2,6 +2,7 @@ package sopwell.stands;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,14 +28,17 @@ final class StandScore {
 
     /** Hears each of our forecasts beside what came. */
     interface Heard {
-        /**
-         * A forecast.
-         *
-         * @param origin the last day that was known, from 0
-         * @param scale the seasonal naive forecast's error before the first origin
-         */
-        void forecast(int origin, int horizon, String name, int[] values, int came, double scale);
+        void forecast(Ours ours);
     }
+
+    /**
+     * One of our forecasts.
+     *
+     * @param origin the last day that was known, from 0
+     * @param scale the seasonal naive forecast's error before the first origin
+     */
+    record Ours(
+            int origin, int horizon, String name, List<Integer> values, int came, double scale) {}
 
     /** Who forecasts. */
     enum Who {
@@ -54,7 +58,7 @@ final class StandScore {
     private int count;
 
     StandScore(MadeStand stand, int origins) {
-        this(stand, origins, (origin, horizon, name, values, came, scale) -> {});
+        this(stand, origins, ours -> {});
     }
 
     StandScore(MadeStand stand, int origins, Heard heard) {
@@ -137,7 +141,8 @@ final class StandScore {
         for (int q = 0; q < QUANTILES.length; q++) {
             covered[q] += came <= values[q] ? 1 : 0;
         }
-        heard.forecast(origin, forecast.horizon(), name, values, came, scale);
+        List<Integer> listed = Arrays.stream(values).boxed().toList();
+        heard.forecast(new Ours(origin, forecast.horizon(), name, listed, came, scale));
         add(Who.OURS, values, came, scale);
         List<Integer> same = sameWeekday(name, target, origin);
         add(Who.NAIVE, naive(name, same.get(same.size() - 1)), came, scale);

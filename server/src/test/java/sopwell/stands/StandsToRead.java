@@ -38,20 +38,20 @@ public final class StandsToRead {
                 new StandScore(
                         stand,
                         origins,
-                        (origin, horizon, name, values, came, scale) ->
+                        one ->
                                 forecasts.add(
                                         String.format(
                                                 Locale.ROOT,
                                                 "%d,%d,%s,%d,%d,%d,%d,%d,%.12g",
-                                                origin + 1,
-                                                horizon,
-                                                name,
-                                                values[0],
-                                                values[1],
-                                                values[2],
-                                                values[3],
-                                                came,
-                                                scale)));
+                                                one.origin() + 1,
+                                                one.horizon(),
+                                                one.name(),
+                                                one.values().get(0),
+                                                one.values().get(1),
+                                                one.values().get(2),
+                                                one.values().get(3),
+                                                one.came(),
+                                                one.scale())));
         List<String> sales = new ArrayList<>();
         sales.add(String.join(",", MadeStand.names()));
         for (int day = 0; day < stand.days().size(); day++) {

@@ -12,7 +12,7 @@ final class Plants {
                             List<Recorded> recorded = log.append(draft.entries);
             """;
     private static final String DEADLINE =
-            "if (screen.silentNanos(now) > TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax()))";
+            "> TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax())";
 
     static final List<Plant> ALL =
             List.of(
@@ -105,13 +105,13 @@ final class Plants {
                     new Plant(
                             "no-deadline",
                             "Nothing but the end of a socket takes a screen off the list.",
-                            List.of(Edit.java(HUB, DEADLINE, "if (now < 0)")),
+                            List.of(Edit.java(HUB, DEADLINE, "> Long.MAX_VALUE - 1")),
                             "sopwell.web.live.HalfOpenTest"),
                     new Plant(
                             "idle-time-for-a-deadline",
                             "The server's idle time is trusted to find screens that are gone.",
                             List.of(
-                                    Edit.java(HUB, DEADLINE, "if (now < 0)"),
+                                    Edit.java(HUB, DEADLINE, "> Long.MAX_VALUE - 1"),
                                     Edit.java(
                                             "sopwell/web/live/BoardSocket.java",
                                             "session.setMaxIdleTimeout(0);",

@@ -19,6 +19,9 @@ public final class Limits {
     /** How often it looks for past days that are not counted yet, in seconds. */
     public static final long BOOK_SECONDS = 30;
 
+    /** How long the end waits for a piece of such work beside the stand, in seconds. */
+    public static final long SPARE_CLOSE_SECONDS_MAX = 30;
+
     /** The rest between two such days, in milliseconds. */
     public static final long BOOK_PAUSE_MILLIS = 50;
 

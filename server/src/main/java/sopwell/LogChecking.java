@@ -1,11 +1,6 @@
 package sopwell;
 
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
 import java.util.logging.Level;
@@ -15,8 +10,8 @@ import sopwell.storage.LogCheck;
 import sopwell.storage.LogLimits;
 
 /**
- * Checks the whole log while the stand runs, soon after its start and then every day, on a thread
- * of its own and with a rest after each piece. Thread-safe.
+ * Checks the whole log while the stand runs, soon after its start and then every day, with a rest
+ * after each piece. Thread-safe.
  */
 final class LogChecking implements AutoCloseable {
     private static final Logger LOGGER = Logger.getLogger(LogChecking.class.getName());
@@ -24,21 +19,18 @@ final class LogChecking implements AutoCloseable {
     private final LogCheck check;
     private final LongSupplier last;
     private final AtomicReference<Optional<String>> found = new AtomicReference<>(Optional.empty());
-    private final ScheduledExecutorService worker =
-            Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "check"));
-    private final CountDownLatch closing = new CountDownLatch(1);
-    private final Future<?> looks;
+    private final SpareTime time;
 
     /** Checks in a while; the last place is asked for each time. */
     LogChecking(LogCheck check, LongSupplier last) {
         this.check = check;
         this.last = last;
-        this.looks =
-                worker.scheduleWithFixedDelay(
+        this.time =
+                new SpareTime(
+                        "check",
                         this::whole,
                         LogLimits.CHECK_FIRST_SECONDS,
-                        LogLimits.CHECK_SECONDS,
-                        TimeUnit.SECONDS);
+                        LogLimits.CHECK_SECONDS);
     }
 
     /** What is wrong with the log, if the newest check found anything. */
@@ -46,37 +38,28 @@ final class LogChecking implements AutoCloseable {
         return found.get();
     }
 
-    private void whole() {
+    /** What can't be read is said too: a check that ends without a word would never come again. */
+    private void whole(SpareTime here) throws InterruptedException {
         try {
             long to = last.getAsLong();
             for (long from = 1; from <= to; from += LogLimits.CHECK_EVENTS) {
                 check.range(from, Math.min(to, from + LogLimits.CHECK_EVENTS - 1));
-                if (closing.await(LogLimits.CHECK_PAUSE_MILLIS, TimeUnit.MILLISECONDS)) {
+                if (!here.rests(LogLimits.CHECK_PAUSE_MILLIS)) {
                     return;
                 }
             }
             found.set(Optional.empty());
             LOGGER.info("the log was checked: " + to + " events are as they were written");
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
         } catch (LogFault fault) {
             LOGGER.log(Level.SEVERE, fault.getMessage(), fault);
             found.set(Optional.of(fault.getMessage()));
+        } catch (RuntimeException fault) {
+            LOGGER.log(Level.SEVERE, "the log could not be checked; tomorrow tries again", fault);
         }
     }
 
-    /** Waits for the piece that is being checked. */
     @Override
     public void close() {
-        closing.countDown();
-        looks.cancel(false);
-        worker.shutdown();
-        try {
-            if (!worker.awaitTermination(Limits.BOOK_SECONDS, TimeUnit.SECONDS)) {
-                LOGGER.warning("the log is still being checked; the check is left undone");
-            }
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-        }
+        time.close();
     }
 }

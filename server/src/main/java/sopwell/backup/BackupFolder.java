@@ -31,7 +31,7 @@ final class BackupFolder {
     private static final String ENDING = ".backup";
     private static final String PART = ".part";
     private static final DateTimeFormatter TIME =
-            DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss", Locale.ROOT);
 
     private final Path folder;
     private final String stand;

@@ -19,7 +19,7 @@ import sopwell.storage.StandFile;
 /** {@code sopwell restore}: makes a data folder what a backup holds. Not thread-safe. */
 public final class Restore {
     private static final DateTimeFormatter NAME =
-            DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss", Locale.ROOT);
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 

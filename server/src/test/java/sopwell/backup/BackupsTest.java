@@ -36,7 +36,7 @@ class BackupsTest {
             stand.desk.day(BackedUp.FIRST, 3);
             assertTrue(backups.makeNow().join());
 
-            Path file = stick.resolve("millrace-20260115-110000.backup");
+            Path file = stick.resolve("millrace-20260115T110000.backup");
             assertEquals(List.of(file), files());
             assertEquals(
                     new BackupFile.Made(
@@ -86,16 +86,16 @@ class BackupsTest {
 
     @Test
     void aHalfWrittenOneNeverCountsAndIsSweptAway() throws IOException {
-        Path half = stick.resolve("millrace-20260114-110000.backup.part");
+        Path half = stick.resolve("millrace-20260114T110000.backup.part");
         Files.write(half, new byte[4_096]);
-        Files.write(stick.resolve("millrace-20260113-110000.backup"), new byte[4_096]);
+        Files.write(stick.resolve("millrace-20260113T110000.backup"), new byte[4_096]);
         try (BackedUp stand = new BackedUp(folder);
                 Backups backups = stand.backups(BackedUp.into(stick, 14, 8))) {
             assertEquals(Optional.empty(), new BackupFolder(stick, "millrace").newest());
             assertTrue(backups.makeNow().join());
             assertFalse(Files.exists(half));
             assertEquals(
-                    "millrace-20260115-110000.backup", backups.state().last().orElseThrow().name());
+                    "millrace-20260115T110000.backup", backups.state().last().orElseThrow().name());
         }
     }
 
@@ -127,9 +127,9 @@ class BackupsTest {
             // Thursday the 15th and nine days on: the last two dates, and Sunday the 18th.
             assertEquals(
                     List.of(
-                            "millrace-20260118-110000.backup",
-                            "millrace-20260123-110000.backup",
-                            "millrace-20260124-110000.backup"),
+                            "millrace-20260118T110000.backup",
+                            "millrace-20260123T110000.backup",
+                            "millrace-20260124T110000.backup"),
                     files().stream().map(file -> file.getFileName().toString()).toList());
         }
     }

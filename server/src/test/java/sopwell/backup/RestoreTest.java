@@ -89,7 +89,7 @@ class RestoreTest {
             assertEquals(made.lastSeq(), log.lastSeq());
             assertEquals(lastSeq, data.restored().orElseThrow().knownSeq());
         }
-        Path aside = folder.resolve("replaced-20260117-120000");
+        Path aside = folder.resolve("replaced-20260117T120000");
         try (DataFolder data = DataFolder.look(aside);
                 SqliteLog log = data.openLog("millrace")) {
             assertEquals(lastSeq, log.lastSeq(), "what was there is kept");

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.access.AccessLimits;
 import sopwell.access.Actor;
 import sopwell.access.MadeToken;
 import sopwell.access.Outcome;
@@ -17,7 +18,6 @@ import sopwell.access.Roster;
 import sopwell.access.Use;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.Change;
-import sopwell.desk.StandCommand.ForAccess;
 import sopwell.money.CardNumber;
 import sopwell.web.Gate;
 import sopwell.web.ProblemKind;
@@ -33,6 +33,7 @@ final class AccessRoutes {
     private final PageHandling handling;
     private final PairedBy pairedBy;
     private final Roster roster;
+    private final AccessNotes notes;
     private final WhoWords words;
 
     AccessRoutes(PageContext context, PageHandling handling, PairedBy pairedBy) {
@@ -40,6 +41,7 @@ final class AccessRoutes {
         this.handling = handling;
         this.pairedBy = pairedBy;
         this.roster = context.access().roster();
+        this.notes = new AccessNotes(context);
         this.words = new WhoWords(context.access()::state);
     }
 
@@ -58,11 +60,9 @@ final class AccessRoutes {
 
     private Reply addPerson(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
         Optional<Role> role = Role.of(ask.field("role"));
-        if (role.isEmpty()) {
-            return page(422, ask, ask.screen().t().get("access.choose"));
-        }
-        if (CardNumber.isIn(ask.field("name"))) {
-            return page(422, ask, PageHandling.cardSentence(ask.screen().t()));
+        Optional<Reply> wrong = wrong(ask, role);
+        if (wrong.isPresent()) {
+            return wrong.get();
         }
         Actor by = Gate.actor(exchange);
         return person(
@@ -107,11 +107,9 @@ final class AccessRoutes {
     /** Shows the code to type at the new screen; it is nowhere to be found again. */
     private Reply offer(HttpServerExchange exchange, Ask ask) {
         Optional<Use> use = Use.of(ask.field("use"));
-        if (use.isEmpty()) {
-            return page(422, ask, ask.screen().t().get("access.choose"));
-        }
-        if (CardNumber.isIn(ask.field("name"))) {
-            return page(422, ask, PageHandling.cardSentence(ask.screen().t()));
+        Optional<Reply> wrong = wrong(ask, use);
+        if (wrong.isPresent()) {
+            return wrong.get();
         }
         Outcome<PairingOffer> outcome = roster.offer(ask.field("name"), use.get());
         if (!outcome.isDone()) {
@@ -123,7 +121,7 @@ final class AccessRoutes {
         params.put("s", ask.screen());
         params.put("name", ask.field("name"));
         params.put("code", made.code());
-        params.put("seconds", (made.untilMs() - context.clock().millis()) / 1_000);
+        params.put("seconds", AccessLimits.PAIRING_MILLIS_MAX / 1_000);
         params.put("address", exchange.getRequestScheme() + "://" + exchange.getHostAndPort());
         return PageHandling.html(200, context.pages().render("access/code", params));
     }
@@ -139,11 +137,9 @@ final class AccessRoutes {
     /** Shows the token this once: only its hash is kept. */
     private Reply makeToken(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
         Optional<Role> role = Role.of(ask.field("role"));
-        if (role.isEmpty()) {
-            return page(422, ask, ask.screen().t().get("access.choose"));
-        }
-        if (CardNumber.isIn(ask.field("name"))) {
-            return page(422, ask, PageHandling.cardSentence(ask.screen().t()));
+        Optional<Reply> wrong = wrong(ask, role);
+        if (wrong.isPresent()) {
+            return wrong.get();
         }
         Actor by = Gate.actor(exchange);
         Outcome<MadeToken> outcome = roster.makeToken(by, ask.field("name"), role.get());
@@ -151,7 +147,7 @@ final class AccessRoutes {
             return refused(ask, outcome.refused().get());
         }
         MadeToken made = outcome.value().get();
-        note(ask, AccessChanged.ofToken(Change.TOKEN_MADE, made.token().id()));
+        notes.note(ask.who(), AccessChanged.ofToken(Change.TOKEN_MADE, made.token().id()));
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put("name", made.token().name());
@@ -167,17 +163,23 @@ final class AccessRoutes {
                 : refused(ask, outcome.refused().get());
     }
 
-    private void note(Ask ask, AccessChanged changed) throws PageHandling.Interrupted {
-        String key = context.keys().get();
-        PageHandling.await(context.desk().submit(key, key, ask.by(new ForAccess(changed))));
-    }
-
     /** Notes what was done, and goes back to the list, which says so. */
     private Reply noted(Ask ask, AccessChanged changed) throws PageHandling.Interrupted {
-        note(ask, changed);
+        notes.note(ask.who(), changed);
         String id = changed.person() + changed.device() + changed.token();
         String code = ProblemKind.code(changed.change());
         return PageHandling.redirect(PATH + "?done=" + code + "&whom=" + id);
+    }
+
+    /** What is wrong with a form that names something and chooses what it is for. */
+    private Optional<Reply> wrong(Ask ask, Optional<?> chosen) {
+        T t = ask.screen().t();
+        if (chosen.isEmpty()) {
+            return Optional.of(page(422, ask, t.get("access.choose")));
+        }
+        return CardNumber.isIn(ask.field("name"))
+                ? Optional.of(page(422, ask, PageHandling.cardSentence(t)))
+                : Optional.empty();
     }
 
     private Reply refused(Ask ask, Refused refused) {

@@ -10,10 +10,7 @@ import sopwell.access.Outcome;
 import sopwell.access.Paired;
 import sopwell.access.Refused;
 import sopwell.access.Right;
-import sopwell.audit.AuditEvent.AccessChanged;
-import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.Who;
-import sopwell.desk.StandCommand;
 import sopwell.web.AccessCookies;
 import sopwell.web.RateLimit;
 import sopwell.web.Reply;
@@ -25,12 +22,14 @@ final class PairRoutes {
     private final PageContext context;
     private final PageHandling handling;
     private final PairedBy pairedBy;
+    private final AccessNotes notes;
     private final RateLimit limit;
 
     PairRoutes(PageContext context, PageHandling handling, PairedBy pairedBy) {
         this.context = context;
         this.handling = handling;
         this.pairedBy = pairedBy;
+        this.notes = new AccessNotes(context);
         this.limit = RateLimit.forSignIn(context.nanos());
     }
 
@@ -55,21 +54,10 @@ final class PairRoutes {
         }
         Paired paired = outcome.value().orElseThrow();
         Device device = paired.device();
-        note(pairedBy.taken(code).orElse(new Who("", device.id(), "", "")), device);
+        notes.paired(pairedBy.taken(code).orElse(new Who("", device.id(), "", "")), device.id());
         boolean enters = AccessRules.rights(device.use()).contains(Right.ENTER);
         Reply on = PageHandling.redirect(enters ? SCREENS : BackPath.signIn(SCREENS));
         return AccessCookies.paired(exchange, on, paired);
-    }
-
-    private void note(Who who, Device device) throws PageHandling.Interrupted {
-        String key = context.keys().get();
-        AccessChanged changed = AccessChanged.ofDevice(Change.DEVICE_PAIRED, device.id());
-        PageHandling.await(
-                context.desk()
-                        .submit(
-                                key,
-                                key,
-                                new StandCommand.By(who, new StandCommand.ForAccess(changed))));
     }
 
     private Reply page(int status, Ask ask, String sentence) {

@@ -15,10 +15,7 @@ import sopwell.access.Person;
 import sopwell.access.Refused;
 import sopwell.access.Shown;
 import sopwell.access.SignedIn;
-import sopwell.audit.AuditEvent.AccessChanged;
-import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.Who;
-import sopwell.desk.StandCommand;
 import sopwell.web.AccessCookies;
 import sopwell.web.Gate;
 import sopwell.web.RateLimit;
@@ -35,12 +32,14 @@ final class SignInRoutes {
     private final PageContext context;
     private final PageHandling handling;
     private final Access access;
+    private final AccessNotes notes;
     private final RateLimit limit;
 
     SignInRoutes(PageContext context, PageHandling handling) {
         this.context = context;
         this.handling = handling;
         this.access = context.access();
+        this.notes = new AccessNotes(context);
         this.limit = RateLimit.forSignIn(context.nanos());
     }
 
@@ -65,7 +64,9 @@ final class SignInRoutes {
         }
         SignedIn in = outcome.value().orElseThrow();
         if (!in.deviceToken().isEmpty()) {
-            note(in.actor());
+            Actor owner = in.actor();
+            String device = owner.deviceId();
+            notes.paired(new Who(owner.personId(), device, "", owner.role().code()), device);
         }
         Reply on = PageHandling.redirect(BackPath.of(ask.field("back")));
         return AccessCookies.signedIn(exchange, on, in);
@@ -81,19 +82,6 @@ final class SignInRoutes {
                             ? access.byPin(shown, ask.field("person"), ask.field("pin"))
                             : access.byPassword(shown, ask.field("person"), password);
         };
-    }
-
-    /** The owner's password let a device in. */
-    private void note(Actor owner) throws PageHandling.Interrupted {
-        Who who = new Who(owner.personId(), owner.deviceId(), "", owner.role().code());
-        AccessChanged changed = AccessChanged.ofDevice(Change.DEVICE_PAIRED, owner.deviceId());
-        String key = context.keys().get();
-        PageHandling.await(
-                context.desk()
-                        .submit(
-                                key,
-                                key,
-                                new StandCommand.By(who, new StandCommand.ForAccess(changed))));
     }
 
     private Reply signOut(HttpServerExchange exchange, Ask ask) {

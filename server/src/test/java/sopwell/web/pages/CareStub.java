@@ -19,7 +19,7 @@ final class CareStub {
                     BackupRule.USUAL,
                     Optional.of(
                             new BackupState.Good(
-                                    "millrace-20260114-100000.backup",
+                                    "millrace-20260114T100000.backup",
                                     1_768_384_800_000L,
                                     14,
                                     2_500_000)),

@@ -25,6 +25,9 @@ import sopwell.crash.StandProcess;
 final class PlantBed {
     private static final long TEST_MINUTES_MAX = 10;
 
+    /** Where the build puts templates too. */
+    private static final String PRECOMPILED = "gg.jte.generated.precompiled";
+
     private final Path project;
     private final Path bed;
     private final Path classes;
@@ -139,7 +142,9 @@ final class PlantBed {
                 TemplateEngine.create(
                         new DirectoryCodeResolver(sources.resolve("templates")),
                         classes,
-                        ContentType.Html);
+                        ContentType.Html,
+                        PlantBed.class.getClassLoader(),
+                        PRECOMPILED);
         engine.setTrimControlStructures(true);
         List<String> path = List.of(System.getProperty("java.class.path").split(":", -1));
         engine.precompileAll(path);

@@ -42,6 +42,33 @@ final class Plants {
                                             "")),
                             "sopwell.desk.DeskTest"),
                     new Plant(
+                            "synced-less",
+                            "A commit is not forced to the disk.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/storage/SqliteFile.java",
+                                            "new Options(0, FULL)",
+                                            "new Options(0, 1)")),
+                            "sopwell.power.PowerTest"),
+                    new Plant(
+                            "tries-in-memory",
+                            "A restart gives whoever guesses PINs all tries again.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/access/Kept.java",
+                                            "keeper.accept(next);",
+                                            "keeper.accept(next.withTries(java.util.Map.of()));")),
+                            "sopwell.access.ThrottleTest"),
+                    new Plant(
+                            "unescaped-name",
+                            "A guest's name is put into a page as it is.",
+                            List.of(
+                                    Edit.template(
+                                            "pass/who.jte",
+                                            "<span class=\"who\">${row.name()}</span>",
+                                            "<span class=\"who\">$unsafe{row.name()}</span>")),
+                            "sopwell.web.pages.HostileTextsTest"),
+                    new Plant(
                             "keys-not-unique",
                             "Two orders may have one key.",
                             List.of(

@@ -34,7 +34,7 @@ enum EventName {
     DAY_CLOSED("day-closed", 1, OrderEvent.DayClosed.class),
     DAY_REOPENED("day-reopened", 1, OrderEvent.DayReopened.class),
     MENU_ADOPTED("menu-adopted", 1, MenuEvent.MenuAdopted.class),
-    RECIPES_ADOPTED("recipes-adopted", 1, RecipeEvent.RecipesAdopted.class),
+    RECIPES_ADOPTED("recipes-adopted", 2, RecipeEvent.RecipesAdopted.class),
     CALENDAR_SET("calendar-set", 1, CalendarEvent.CalendarSet.class),
     PLAN_KEPT("plan-kept", 1, PlanEvent.PlanKept.class),
     ORDER_PLACED("order-placed", 1, OrderEvent.OrderPlaced.class),

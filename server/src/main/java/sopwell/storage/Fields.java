@@ -91,6 +91,22 @@ final class Fields {
         return text;
     }
 
+    /**
+     * A text in both languages that may be left out; left out, it is empty. A text alone stands for
+     * both languages: before there were two, it was written so.
+     */
+    LocalText localOr(String field) {
+        JsonNode node = get(field);
+        if (node.isMissingNode()) {
+            return new LocalText("", "");
+        }
+        if (node.isTextual()) {
+            String text = textOr(field);
+            return new LocalText(text, text);
+        }
+        return local(field);
+    }
+
     /** A whole number that must be there. */
     int whole(String field) {
         return (int) number(needed(field), at(field), Integer.MIN_VALUE, Integer.MAX_VALUE);

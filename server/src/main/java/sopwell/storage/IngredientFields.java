@@ -24,7 +24,7 @@ final class IngredientFields {
                 supply(fields, unit, reader),
                 fields.wholeOr("shelfLifeDays", 0),
                 fields.textsOr("allergens"),
-                new Ingredient.Place(fields.textOr("shelf"), fields.wholeOr("walk", 0)),
+                new Ingredient.Place(fields.localOr("shelf"), fields.wholeOr("walk", 0)),
                 CautionFields.read(fields));
     }
 
@@ -61,8 +61,8 @@ final class IngredientFields {
             node.put("shelfLifeDays", one.shelfLifeDays());
         }
         MenuWriter.textsIfAny(node, "allergens", one.allergens());
-        if (!one.place().shelf().isEmpty()) {
-            node.put("shelf", one.place().shelf());
+        if (one.place().isNamed()) {
+            MenuWriter.local(node, "shelf", one.place().shelf());
         }
         if (one.place().order() != 0) {
             node.put("walk", one.place().order());

@@ -6,7 +6,10 @@ import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.stock.recipes.RecipeParts;
 
-/** The written form of recipe events, version 1. Stateless. */
+/**
+ * The written form of recipe events, version 2; in version 1 a shelf had one name for both
+ * languages. Stateless.
+ */
 final class RecipeBodies {
     private RecipeBodies() {}
 

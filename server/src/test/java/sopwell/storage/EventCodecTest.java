@@ -18,6 +18,7 @@ import sopwell.kitchen.QueryEvent;
 import sopwell.kitchen.StationEvent;
 import sopwell.log.Event;
 import sopwell.log.LogFault;
+import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuEvent;
 import sopwell.menu.Selection;
@@ -32,7 +33,9 @@ import sopwell.prep.past.PlanEvent;
 import sopwell.stock.PanEvent;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
+import sopwell.stock.recipes.RecipeParts;
 import sopwell.till.TillEvent;
 
 class EventCodecTest {
@@ -122,6 +125,31 @@ class EventCodecTest {
     }
 
     @Test
+    void keepsAShelfsNameInBothLanguagesAndTheRevisionOfAnOlderBook() {
+        RecipeBook demo = RecipeWriter.book(demoParts());
+        RecipeEvent.RecipesAdopted adopted = new RecipeEvent.RecipesAdopted(demo);
+        Event read = EventCodec.decode(1, "recipes-adopted", 2, EventCodec.encode(adopted));
+        RecipeBook again = ((RecipeEvent.RecipesAdopted) read).book();
+        assertEquals(demo, again);
+        assertEquals(
+                new LocalText("Bread rack", "Estante del pan"),
+                again.ingredient("roll").place().shelf());
+        byte[] old = golden(EventName.RECIPES_ADOPTED, 1).getBytes(StandardCharsets.UTF_8);
+        RecipeBook before =
+                ((RecipeEvent.RecipesAdopted) EventCodec.decode(1, "recipes-adopted", 1, old))
+                        .book();
+        assertEquals(new LocalText("low left", "low left"), before.ingredient("raw").place().shelf());
+        assertEquals("6b3e5a3fa65c1f74", before.revision());
+    }
+
+    private static RecipeParts demoParts() {
+        return RecipeReader.read(Samples.demoRecipesBytes(), Samples.demoMenu())
+                .book()
+                .orElseThrow()
+                .parts();
+    }
+
+    @Test
     void keepsOddTextsAsTheyAre() {
         String name = "\"Ñandú\\ \u0007 \uD83C\uDF36 </script> ".repeat(400);
         OrderEvent.OrderPlaced placed = Samples.placed(1, name);
@@ -186,6 +214,9 @@ class EventCodecTest {
             Menu menu = ((MenuEvent.MenuAdopted) found).menu();
             assertEquals(adopted.menu().revision(), menu.revision());
             assertEquals(adopted.menu().parts(), menu.parts());
+        } else if (expected instanceof RecipeEvent.RecipesAdopted adopted) {
+            assertEquals(
+                    adopted.book().parts(), ((RecipeEvent.RecipesAdopted) found).book().parts());
         } else {
             assertEquals(expected, found);
         }

@@ -40,7 +40,7 @@ public record LarderLeft(Ingredient ingredient, Optional<Held> held, long runsOu
      */
     private static List<Ingredient> shelves(RecipeBook book) {
         return book.ingredients().stream()
-                .filter(one -> !one.place().shelf().isEmpty())
+                .filter(one -> one.place().isNamed())
                 .sorted(Comparator.comparingInt(one -> one.place().order()))
                 .toList();
     }

@@ -40,7 +40,15 @@ public record Ingredient(
      * @param shelf as people call it; empty when it is kept nowhere in particular
      * @param order when a count's walk comes by, lower first
      */
-    public record Place(String shelf, int order) {}
+    public record Place(LocalText shelf, int order) {
+        /** Kept nowhere in particular. */
+        public static final Place ANYWHERE = new Place(new LocalText("", ""), 0);
+
+        /** Whether a shelf is named. */
+        public boolean isNamed() {
+            return !shelf.en().isEmpty() || !shelf.es().isEmpty();
+        }
+    }
 
     /** What all its amounts are kept in: grams, millilitres or pieces. */
     public Unit base() {

@@ -135,7 +135,8 @@ final class LarderApi {
             json.writeStartObject();
             json.writeStringField("ingredient", left.ingredient().id());
             JsonFrames.text(json, "name", left.ingredient().name());
-            json.writeStringField("shelf", left.ingredient().place().shelf());
+            json.writeStringField("shelf", left.ingredient().place().shelf().en());
+            JsonFrames.text(json, "shelfName", left.ingredient().place().shelf());
             json.writeStringField("base", Measures.id(left.ingredient().base()));
             json.writeArrayFieldStart("units");
             for (String unit : Measures.units(left.ingredient())) {

@@ -29,10 +29,14 @@ public record ShelvesView(StockWords words, StockNow now, long nowMs) {
     public Map<String, List<LarderLeft>> shelves() {
         Map<String, List<LarderLeft>> shelves = new LinkedHashMap<>();
         for (LarderLeft left : now.left()) {
-            shelves.computeIfAbsent(left.ingredient().place().shelf(), key -> new ArrayList<>())
-                    .add(left);
+            shelves.computeIfAbsent(shelf(left.ingredient()), key -> new ArrayList<>()).add(left);
         }
         return shelves;
+    }
+
+    /** What the shelf of an ingredient is called; empty when it has none. */
+    public String shelf(Ingredient ingredient) {
+        return t().local(ingredient.place().shelf());
     }
 
     /** What an ingredient is called. */

@@ -49,7 +49,7 @@ final class Kitchen {
                         supply,
                         shelfLifeDays,
                         List.of(),
-                        new Ingredient.Place("", 0),
+                        Ingredient.Place.ANYWHERE,
                         List.of()));
         return this;
     }

@@ -114,7 +114,7 @@ public final class Books {
                 Optional.empty(),
                 days,
                 List.of(),
-                new Ingredient.Place("walk-in", order),
+                new Ingredient.Place(name("walk-in"), order),
                 cautions);
     }
 

@@ -20,7 +20,7 @@ final class Parts {
                 Optional.empty(),
                 0,
                 List.of(),
-                new Ingredient.Place("", 0),
+                Ingredient.Place.ANYWHERE,
                 List.of());
     }
 

@@ -2,10 +2,11 @@ package sopwell.access;
 
 import static java.util.Map.entry;
 
+import sopwell.Check;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import sopwell.Check;
 
 /**
  * The right that each route asks for. A route whose parameter decides has a row of its own for each
@@ -118,7 +119,10 @@ final class RouteRules {
                                     "POST /api/prep/batches/{batch}/discard",
                                     "POST /api/prep/batches/{batch}/used-up",
                                     "GET /recipes",
+                                    "GET /recipes/new",
+                                    "GET /recipes/kitchen",
                                     "GET /recipes/{ingredient}",
+                                    "GET /recipes/{ingredient}/all",
                                     "GET /api/recipes")),
                     entry(
                             Right.TAKE_ORDERS,
@@ -206,7 +210,13 @@ final class RouteRules {
                             List.of("POST /close/reopened", "POST /api/days/reopened")),
                     entry(
                             Right.CHANGE_PRICES,
-                            List.of("POST /recipes/{ingredient}", "PUT /api/recipes")),
+                            List.of(
+                                    "POST /recipes/new",
+                                    "POST /recipes/kitchen",
+                                    "POST /recipes/{ingredient}",
+                                    "POST /recipes/{ingredient}/all",
+                                    "POST /recipes/{ingredient}/retired",
+                                    "PUT /api/recipes")),
                     entry(
                             Right.SETTINGS,
                             List.of(

@@ -4,12 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+
 import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
@@ -37,6 +33,12 @@ import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.stock.recipes.RecipeParts;
 import sopwell.till.TillEvent;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 
 class EventCodecTest {
     @Test
@@ -138,7 +140,8 @@ class EventCodecTest {
         RecipeBook before =
                 ((RecipeEvent.RecipesAdopted) EventCodec.decode(1, "recipes-adopted", 1, old))
                         .book();
-        assertEquals(new LocalText("low left", "low left"), before.ingredient("raw").place().shelf());
+        assertEquals(
+                new LocalText("low left", "low left"), before.ingredient("raw").place().shelf());
         assertEquals("6b3e5a3fa65c1f74", before.revision());
     }
 

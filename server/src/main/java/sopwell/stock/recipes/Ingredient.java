@@ -1,9 +1,10 @@
 package sopwell.stock.recipes;
 
-import java.util.List;
-import java.util.Optional;
 import sopwell.menu.Caution;
 import sopwell.menu.LocalText;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Something that is kept: bought, or made by a {@link Recipe}. Immutable.

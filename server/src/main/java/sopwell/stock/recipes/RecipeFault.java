@@ -80,6 +80,13 @@ public record RecipeFault(String place, Kind kind, List<String> args) {
         NO_WHOLE_NUMBER,
         NO_SHARE,
         NO_TIME,
-        NO_PRICE
+        NO_PRICE,
+        NO_DURATION,
+        NO_UNIT,
+        NO_SUPPLIER,
+        /** A name that must be there in both languages is not there in one. */
+        NO_NAME,
+        /** The name. */
+        NAME_TAKEN
     }
 }

@@ -1,10 +1,5 @@
 package sopwell.web.pages;
 
-import java.time.DayOfWeek;
-import java.time.format.TextStyle;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 import sopwell.menu.Menu;
 import sopwell.menu.Size;
 import sopwell.stock.recipes.RecipeBook;
@@ -12,6 +7,14 @@ import sopwell.stock.recipes.RecipeNotice;
 import sopwell.stock.recipes.Use;
 import sopwell.web.ProblemKind;
 import sopwell.web.T;
+
+import java.time.DayOfWeek;
+import java.time.format.TextStyle;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** What recipes' ids are called. Immutable. */
 final class RecipeNames {
@@ -87,6 +90,23 @@ final class RecipeNames {
         return rest == 0
                 ? t.of("recipes.hours", hours)
                 : t.of("recipes.hours-minutes", hours, rest);
+    }
+
+    /** What takes an ingredient: what is sold, and what is made. */
+    List<String> takers(String ingredient) {
+        Set<String> takers = new LinkedHashSet<>();
+        book.uses().stream()
+                .filter(use -> use.ingredient().equals(ingredient))
+                .map(this::subject)
+                .forEach(takers::add);
+        book.recipes().stream()
+                .filter(
+                        recipe ->
+                                recipe.inputs().stream()
+                                        .anyMatch(in -> in.ingredient().equals(ingredient)))
+                .map(recipe -> ingredient(recipe.makes()))
+                .forEach(takers::add);
+        return List.copyOf(takers);
     }
 
     /** Weekdays in a row. */

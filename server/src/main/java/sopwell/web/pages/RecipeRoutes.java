@@ -1,10 +1,7 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
+
 import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
@@ -13,6 +10,11 @@ import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeFault;
 import sopwell.web.Reply;
 import sopwell.web.T;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Recipes: read, and edited one ingredient at a time. Thread-safe. */
 final class RecipeRoutes {
@@ -37,15 +39,37 @@ final class RecipeRoutes {
     private Reply list(Ask ask) throws PageHandling.Interrupted {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
-        params.put("view", new RecipeView(book(), menu(), ask.screen().t()));
+        RecipeBook book = book();
+        params.put("view", new RecipeView(book, menu(), ask.screen().t()));
+        params.put("said", said(book, ask));
         return PageHandling.html(200, context.pages().render("recipes/list", params));
+    }
+
+    /** What came of a press on another page that led here. */
+    private static String said(RecipeBook book, Ask ask) {
+        T t = ask.screen().t();
+        if (!ask.in("saved").isEmpty()) {
+            return t.get("recipes.saved");
+        }
+        String retired = ask.in("retired");
+        return retired.matches("[a-z0-9-]+") && !book.hasIngredient(retired)
+                ? t.of("recipes.retired", retired)
+                : "";
     }
 
     private Reply page(Ask ask) throws PageHandling.Interrupted {
         RecipeBook book = book();
-        return book.hasIngredient(ask.in("ingredient"))
-                ? page(ask, 200, book, new Shown(Map.of(), Map.of(), List.of()))
-                : unknown(ask);
+        String id = ask.in("ingredient");
+        if (!book.hasIngredient(id)) {
+            return unknown(ask);
+        }
+        List<String> said = new ArrayList<>();
+        if (!ask.in("saved").isEmpty()) {
+            T t = ask.screen().t();
+            said.add(t.get("recipes.saved"));
+            said.addAll(new RecipeView(book, menu(), t).notices(id));
+        }
+        return page(ask, 200, book, new Shown(Map.of(), Map.of(), said));
     }
 
     private Reply unknown(Ask ask) {

@@ -1,10 +1,5 @@
 package sopwell.web.pages;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import sopwell.menu.Menu;
 import sopwell.stock.recipes.AmountText;
 import sopwell.stock.recipes.Ingredient;
@@ -15,6 +10,12 @@ import sopwell.stock.recipes.RecipeCheck;
 import sopwell.stock.recipes.Supply;
 import sopwell.stock.recipes.Use;
 import sopwell.web.T;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** What the page of recipes says. Immutable; local to its request. */
 public final class RecipeView {
@@ -159,6 +160,14 @@ public final class RecipeView {
     /** What is worth a look, as sentences. */
     public List<String> notices() {
         return RecipeCheck.of(book.parts(), menu).notices().stream().map(names::notice).toList();
+    }
+
+    /** What is worth a look of one ingredient. */
+    List<String> notices(String id) {
+        return RecipeCheck.of(book.parts(), menu).notices().stream()
+                .filter(notice -> notice.args().contains(id))
+                .map(names::notice)
+                .toList();
     }
 
     /** Ingredients that could be added to a recipe, by id. */

@@ -1,24 +1,5 @@
 package sopwell.web.pages;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.net.URI;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
-import java.time.Instant;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.stream.Collectors;
 import sopwell.access.Access;
 import sopwell.access.AccessState;
 import sopwell.access.Tools;
@@ -39,6 +20,7 @@ import sopwell.mix.Names;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.StandSettings;
+import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.MemoryLog;
 import sopwell.storage.MenuReader;
 import sopwell.storage.RecipeReader;
@@ -56,6 +38,26 @@ import sopwell.web.live.BoardHub;
 import sopwell.web.live.Frame;
 import sopwell.web.live.FrameWriter;
 import sopwell.web.past.PastDays;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
 
 /** A stand with screens on a free port, over a log in memory; its clock stands until it is set. */
 public final class PageStand implements AutoCloseable {
@@ -193,6 +195,11 @@ public final class PageStand implements AutoCloseable {
     Answer ask(StandCommand command) {
         String key = "test-" + keys.incrementAndGet();
         return desk.submit(key, key, command).join();
+    }
+
+    /** The book of recipes in force. */
+    RecipeBook recipes() {
+        return follower.ask(Stand::recipes).join();
     }
 
     /** Places an order and gives its id. */

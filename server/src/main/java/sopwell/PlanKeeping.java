@@ -1,14 +1,5 @@
 package sopwell;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -21,6 +12,16 @@ import sopwell.prep.plan.PrepPlan.Task;
 import sopwell.stock.larder.Measures;
 import sopwell.web.PrepPlans;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
 /**
  * Has a day's plan of prep kept once the day is open, so that it can be held against what became of
  * it. Belongs to the thread that ticks.
@@ -30,6 +31,9 @@ final class PlanKeeping {
 
     /** The shelves are often counted just after a day was opened. */
     private static final long LOOKS_BEFORE = Limits.PLAN_KEPT_AFTER_SECONDS / Limits.TICK_SECONDS;
+
+    private static final CompletableFuture<Optional<Answer>> NOTHING =
+            CompletableFuture.completedFuture(Optional.empty());
 
     private final Follower follower;
     private final Desk desk;
@@ -51,8 +55,12 @@ final class PlanKeeping {
         this.zone = zone;
     }
 
-    /** Looks whether the open day's plan is still to be kept, and waits for nothing. */
-    void look() {
+    /**
+     * Looks whether the open day's plan is still to be kept, and waits for nothing.
+     *
+     * @return what came of it, once it has: empty when nothing was to be kept now, or could be
+     */
+    CompletableFuture<Optional<Answer>> look() {
         Optional<LocalDate> due =
                 follower.ask(
                                 stand ->
@@ -67,15 +75,15 @@ final class PlanKeeping {
                                                                         .isEmpty()))
                         .join();
         if (due.isEmpty() || due.equals(asked)) {
-            return;
+            return NOTHING;
         }
         looks = due.equals(waiting) ? looks + 1 : 0;
         waiting = due;
         if (looks < LOOKS_BEFORE) {
-            return;
+            return NOTHING;
         }
         asked = due;
-        plans.now()
+        return plans.now()
                 .thenCompose(made -> keep(made.plan(), due.get()))
                 .exceptionally(
                         fault -> {
@@ -86,7 +94,7 @@ final class PlanKeeping {
 
     private CompletableFuture<Optional<Answer>> keep(MadePlan made, LocalDate date) {
         if (made.days().isEmpty() || !made.today().equals(date)) {
-            return CompletableFuture.completedFuture(Optional.empty());
+            return NOTHING;
         }
         List<KeptTask> tasks = new ArrayList<>();
         for (Task task : made.plan().tasks()) {

@@ -1,5 +1,10 @@
 package sopwell.prep;
 
+import sopwell.prep.PrepAsk.When;
+import sopwell.prep.forecast.PastDay;
+import sopwell.prep.forecast.PastDay.Hours;
+import sopwell.prep.plan.PlanAsk.OpenDay;
+
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -8,10 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import sopwell.prep.PrepAsk.When;
-import sopwell.prep.forecast.PastDay;
-import sopwell.prep.forecast.PastDay.Hours;
-import sopwell.prep.plan.PlanAsk.OpenDay;
 
 /**
  * On which days the stand opens, and when: the kitchen's weekdays, or those on which it sold of
@@ -22,6 +23,10 @@ final class Opening {
     private static final int BEGUN_MINUTES = 60;
 
     private static final int LOOK_DAYS = 35;
+
+    /** So long a stand must have sold before a weekday without a sale says something. */
+    private static final int KNOWN_DAYS = 20;
+
     private static final int ALIKE_MAX = 8;
     private static final double REST_MIN = 0.01;
     private static final int DAY_MINUTES = 1_440;
@@ -52,17 +57,28 @@ final class Opening {
         return days;
     }
 
+    /**
+     * The weekdays on which the stand sells. Somebody may be in the kitchen on others, to make
+     * things: once some weeks are known, a weekday without a sale in them is no open one.
+     */
     private Set<DayOfWeek> weekdays() {
         Set<DayOfWeek> kitchen = ask.stock().book().hours().days().keySet();
-        if (!kitchen.isEmpty()) {
-            return kitchen;
-        }
-        Set<DayOfWeek> sold = new TreeSet<>();
         LocalDate last = open.isEmpty() ? LocalDate.MIN : open.get(open.size() - 1).date();
-        open.stream()
-                .filter(day -> day.date().plusDays(LOOK_DAYS).isAfter(last))
-                .forEach(day -> sold.add(day.date().getDayOfWeek()));
-        return sold;
+        List<LocalDate> late =
+                open.stream()
+                        .map(PastDay::date)
+                        .filter(date -> date.plusDays(LOOK_DAYS).isAfter(last))
+                        .toList();
+        Set<DayOfWeek> sold = new TreeSet<>();
+        late.forEach(date -> sold.add(date.getDayOfWeek()));
+        if (kitchen.isEmpty()) {
+            return sold;
+        }
+        boolean known = !late.isEmpty() && late.get(0).plusDays(KNOWN_DAYS).isBefore(last);
+        if (known) {
+            sold.retainAll(kitchen);
+        }
+        return known && !sold.isEmpty() ? sold : kitchen;
     }
 
     private Instant ready(LocalDate date) {

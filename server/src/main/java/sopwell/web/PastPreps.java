@@ -1,16 +1,5 @@
 package sopwell.web;
 
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import sopwell.Limits;
 import sopwell.desk.DayBook;
 import sopwell.desk.DeskBusy;
@@ -28,6 +17,18 @@ import sopwell.prep.forecast.Accuracy;
 import sopwell.prep.forecast.History;
 import sopwell.prep.past.PastPrep;
 
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+
 /**
  * Reads what became of past plans, and how right forecasts were, on a thread of its own.
  * Thread-safe.
@@ -43,6 +44,9 @@ public final class PastPreps implements AutoCloseable {
 
     /** Of the worker alone. */
     private final PrepPast past;
+
+    /** What was asked for last: whoever asks for the same while it is read waits with the first. */
+    private Optional<Asked> asked = Optional.empty();
 
     /** Of the worker alone. */
     private Optional<Judged> judged = Optional.empty();
@@ -63,6 +67,8 @@ public final class PastPreps implements AutoCloseable {
      * @param ahead how many open days ahead the judged forecast was made
      */
     public record Found(PastPrep prep, Optional<Accuracy> accuracy, int ahead) {}
+
+    private record Asked(LocalDate date, MadePlan plan, CompletableFuture<Found> found) {}
 
     private record Judged(PrepAsk.Past past, OwnerCalendar calendar, Optional<Accuracy> accuracy) {}
 
@@ -87,7 +93,19 @@ public final class PastPreps implements AutoCloseable {
      *
      * @param plan what costs are taken from
      */
-    public CompletableFuture<Found> upTo(LocalDate date, MadePlan plan) {
+    public synchronized CompletableFuture<Found> upTo(LocalDate date, MadePlan plan) {
+        boolean isSame =
+                asked.isPresent()
+                        && asked.get().date().equals(date)
+                        && asked.get().plan() == plan
+                        && !asked.get().found().isDone();
+        if (!isSame) {
+            asked = Optional.of(new Asked(date, plan, read(date, plan)));
+        }
+        return asked.get().found();
+    }
+
+    private CompletableFuture<Found> read(LocalDate date, MadePlan plan) {
         return follower.ask(
                         stand ->
                                 new Seen(

@@ -1,12 +1,13 @@
 package sopwell.web;
 
+import sopwell.counter.OutWords;
+import sopwell.menu.Menu;
+import sopwell.orders.Refusal;
+
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.List;
-import sopwell.counter.OutWords;
-import sopwell.menu.Menu;
-import sopwell.orders.Refusal;
 
 /** Makes sentences of refusals: ids become the names that people know. Immutable. */
 final class Sentences {
@@ -57,7 +58,8 @@ final class Sentences {
             case TILL_OPEN, TILL_NOT_OPEN, NO_TILL_OPEN, WHICH_TILL, TILLS_OPEN -> plain(key, args);
             case UNKNOWN_INGREDIENT, UNKNOWN_MEASURE, STOCK_AMOUNT, NO_RECIPE -> plain(key, args);
             case LOTS_RANGE, TOO_MANY_BATCHES, UNKNOWN_BATCH, BATCH_MADE -> plain(key, args);
-            case BATCH_NOT_MADE, WRONG_STEP, TEMPERATURE_RANGE -> plain(key, args);
+            case BATCH_NOT_MADE, TEMPERATURE_RANGE -> plain(key, args);
+            case WRONG_STEP -> plain(arg(args, 1).isEmpty() ? key + ".last" : key, args);
             case TOO_MANY_READINGS -> plain(key, args);
             case COUNT_WRONG, BAGS_RANGE, UNKNOWN_PAN, LEVEL_RANGE -> plain(key, args);
             case RECIPES_CHANGED, INGREDIENT_KEPT -> plain(key, args);

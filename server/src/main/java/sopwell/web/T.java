@@ -1,12 +1,5 @@
 package sopwell.web;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import sopwell.call.CallRefusal;
 import sopwell.counter.CallSentences;
 import sopwell.counter.OutWords;
@@ -17,6 +10,14 @@ import sopwell.menu.Menu;
 import sopwell.menu.Out;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /**
  * The texts of the screens in one language. Immutable, thread-safe.
@@ -113,6 +114,16 @@ public final class T {
     /** A share, 0 to 1, in whole percent. */
     public String percent(double share) {
         return Math.round(share * 100) + " %";
+    }
+
+    /** A chance in percent that never says it is certain, or impossible, when it is not. */
+    public String chance(double chance) {
+        boolean far = chance > 0.005 && chance < 0.995 || chance <= 0 || chance >= 1;
+        if (far) {
+            return percent(chance);
+        }
+        double shown = Math.min(99.9, Math.max(0.1, Math.round(chance * 1000) / 10.0));
+        return String.format(Locale.ROOT, "%.1f %%", shown);
     }
 
     /** A date in words. */

@@ -2,10 +2,6 @@ package sopwell.desk;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
 import sopwell.desk.StandCommand.AdoptMenu;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
@@ -15,6 +11,12 @@ import sopwell.log.EventLog;
 import sopwell.orders.Asked;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
+import sopwell.prep.past.KeepPlan;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 
 /** A desk whose clock goes from day to day. Not thread-safe. */
 public final class DaysDesk implements AutoCloseable {
@@ -41,6 +43,13 @@ public final class DaysDesk implements AutoCloseable {
         }
         nowMs = Math.max(nowMs, noon(date) + 17 * 3_600_000L);
         must(new ForOrders(new OrderCommand.CutDay()));
+    }
+
+    /** The date is opened, and a plan without tasks is kept for it. */
+    void keptPlan(LocalDate date) {
+        nowMs = Math.max(nowMs, noon(date));
+        must(new ForOrders(new OrderCommand.OpenDay()));
+        must(new StandCommand.ForPlan(new KeepPlan(date, List.of())));
     }
 
     /** One order that came to nothing, and closed. */

@@ -1,18 +1,5 @@
 package sopwell.prep;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.time.DayOfWeek;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
 import sopwell.menu.Group;
 import sopwell.menu.Item;
 import sopwell.menu.Menu;
@@ -27,9 +14,26 @@ import sopwell.stock.larder.Larder;
 import sopwell.stock.larder.LarderEvent.StockCarried;
 import sopwell.stock.larder.StockNow;
 import sopwell.stock.recipes.Ingredient;
+import sopwell.stock.recipes.KitchenHours;
 import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeParts;
 import sopwell.storage.MenuReader;
 import sopwell.storage.RecipeReader;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
 
 /** The demo's menu and book of recipes, with days that are invented here. */
 final class DemoBook {
@@ -131,6 +135,21 @@ final class DemoBook {
         Larder larder = new Larder();
         larder.apply(new StockCarried(held, List.of(), List.of(), List.of(), 0, 0), 1);
         return StockNow.of(book, larder, Safety.USUAL, now.toEpochMilli());
+    }
+
+    /** The demo's book where somebody is in the kitchen on one more weekday. */
+    static RecipeBook withKitchenOn(DayOfWeek weekday) {
+        RecipeParts all = recipes().parts();
+        Map<DayOfWeek, KitchenHours.Span> hours = new TreeMap<>(all.hours().days());
+        hours.put(weekday, new KitchenHours.Span(LocalTime.of(7, 0), LocalTime.of(22, 0)));
+        return new RecipeBook(
+                "more hours",
+                new RecipeParts(
+                        all.ingredients(),
+                        all.recipes(),
+                        all.uses(),
+                        all.resources(),
+                        new KitchenHours(hours)));
     }
 
     /** The same of a shelf that nobody ever counted. */

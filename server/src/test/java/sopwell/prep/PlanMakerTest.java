@@ -4,14 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.math.BigDecimal;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+
 import sopwell.mix.DayTally;
 import sopwell.prep.MadePlan.Ground;
 import sopwell.prep.calendar.CalendarDay;
@@ -23,8 +17,18 @@ import sopwell.prep.plan.PlanAsk;
 import sopwell.prep.plan.PlanAsk.Busy;
 import sopwell.prep.plan.PrepPlan.Kind;
 import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.stock.larder.StockNow;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Usage;
+
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** From invented days with the demo's recipes to a plan; amounts are in base units. */
 class PlanMakerTest {
@@ -50,6 +54,22 @@ class PlanMakerTest {
         assertEquals(Ground.DAYS, plan.basis().ground());
         assertEquals(48, plan.basis().learned());
         assertEquals(TUESDAY.minusDays(2), plan.basis().last().orElseThrow());
+    }
+
+    /** Somebody roasts on Mondays, and nothing was ever sold on one. */
+    @Test
+    void aWeekdayOnWhichOnlyTheKitchenIsInIsNoOpenDayOnceSomeWeeksAreKnown() {
+        RecipeBook book = DemoBook.withKitchenOn(DayOfWeek.MONDAY);
+        StockNow stock = DemoBook.uncounted(book, HALF_PAST_SEVEN);
+        assertFalse(opensOn(DayOfWeek.MONDAY, DemoBook.ask(WEEKS, stock, HALF_PAST_SEVEN)));
+        assertTrue(opensOn(DayOfWeek.TUESDAY, DemoBook.ask(WEEKS, stock, HALF_PAST_SEVEN)));
+        List<DayTally> few = DemoBook.weeks(2, TUESDAY);
+        assertTrue(opensOn(DayOfWeek.MONDAY, DemoBook.ask(few, stock, HALF_PAST_SEVEN)));
+    }
+
+    private static boolean opensOn(DayOfWeek weekday, PrepAsk ask) {
+        return PlanMaker.make(ask).days().stream()
+                .anyMatch(day -> day.date().getDayOfWeek() == weekday);
     }
 
     @Test

@@ -42,6 +42,8 @@ public enum Invariant {
     QUERIES,
     /** Nothing is sold that is out; counts go down and up. */
     OUTS,
+    /** A day's plan of prep is kept once, while it is open, and stays as it was kept. */
+    PLANS,
     /** Who did what must be answered for, and nobody else, stands behind it. */
     AUDIT,
     /** A copy says that it is one. */

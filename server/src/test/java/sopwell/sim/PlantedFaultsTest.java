@@ -3,15 +3,10 @@ package sopwell.sim;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.SplittableRandom;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.boards.Board;
@@ -30,12 +25,20 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OutEvent;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.StandSettings;
+import sopwell.prep.past.PlanEvent;
 import sopwell.stock.PanEvent;
 import sopwell.till.TillEvent;
 import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.SteppedScreens;
 import sopwell.web.live.SteppedScreens.Looker;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 
 /** The validator finds what is wrong, and says which invariant: faults that were put in. */
 class PlantedFaultsTest {
@@ -98,6 +101,7 @@ class PlantedFaultsTest {
         assertMissed(Invariant.OUTS, OutEvent.OutMarked.class);
         assertMissed(Invariant.PASS, PassEvent.BagsCounted.class);
         assertMissed(Invariant.PANS, PanEvent.PanRefilled.class);
+        assertMissed(Invariant.PLANS, PlanEvent.PlanKept.class);
     }
 
     @Test
@@ -119,6 +123,8 @@ class PlantedFaultsTest {
                         totals.taxCents(),
                         totals.taxIncluded(),
                         totals.totalCents() + 1);
+        Recorded kept = last(PlanEvent.PlanKept.class);
+        assertBooks(Invariant.PLANS, until(kept), kept.event());
         List<Recorded> without = before.subList(0, before.size() - 1);
         assertBooks(Invariant.PRICES, without, Changed.with(order, "totals", dearer));
     }

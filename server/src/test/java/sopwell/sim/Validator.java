@@ -1,10 +1,5 @@
 package sopwell.sim;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.boards.Board;
@@ -22,6 +17,12 @@ import sopwell.sim.OrderBook.TrueOrder;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.web.live.SteppedScreens.Looker;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
 /**
  * Keeps its own books from the raw events, without the rules and without the stand's own folding,
  * and compares. Belongs to one thread.
@@ -37,6 +38,7 @@ final class Validator {
     private final MoneyBook money;
     private final QueryBook queries;
     private final OutBook outs;
+    private final PlanBook plans;
     private final AuditBook audit;
     private final Map<String, Integer> papers = new HashMap<>();
     private final Map<String, List<Recorded>> byKey = new HashMap<>();
@@ -56,6 +58,7 @@ final class Validator {
         money = new MoneyBook(orders, complaints);
         queries = new QueryBook(complaints);
         outs = new OutBook(orders, complaints);
+        plans = new PlanBook(complaints);
         audit = new AuditBook(complaints);
         newBoards();
     }
@@ -97,6 +100,7 @@ final class Validator {
         money.take(recorded);
         queries.take(recorded, parts);
         outs.take(recorded);
+        plans.take(recorded);
         audit.take(recorded);
         paper(recorded);
     }
@@ -119,6 +123,7 @@ final class Validator {
         money.check(stand);
         queries.check(stand);
         outs.check(stand);
+        plans.check(stand);
     }
 
     /** Compares the boards with the books. */

@@ -1,18 +1,20 @@
 package sopwell.web.api;
 
-import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
 import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.log.Recorded;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.Refusal;
 import sopwell.web.Actors;
 import sopwell.web.Problem;
 import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 
 /** Submits a command and turns the desk's answer into a reply. Stateless. */
 final class Doing {
@@ -33,6 +35,25 @@ final class Doing {
         StandCommand by = new StandCommand.By(Actors.of(ask.exchange()), command);
         return desk.submit(ask.key(), ask.fingerprint(), by)
                 .thenApplyAsync(answer -> reply(answer, ask, done), ask.exchange().getIoThread());
+    }
+
+    /** The same, where a refusal takes a second look. */
+    static CompletableFuture<Reply> submit(
+            Desk desk,
+            Ask ask,
+            StandCommand command,
+            Function<List<Recorded>, Reply> done,
+            Function<Refusal, CompletableFuture<Problem>> refused) {
+        StandCommand by = new StandCommand.By(Actors.of(ask.exchange()), command);
+        return desk.submit(ask.key(), ask.fingerprint(), by)
+                .thenComposeAsync(
+                        answer ->
+                                answer.outcome() == Answer.Outcome.REFUSED
+                                        ? refused.apply(answer.refusal().orElseThrow())
+                                                .thenApply(Reply::problem)
+                                        : CompletableFuture.completedFuture(
+                                                reply(answer, ask, done)),
+                        ask.exchange().getIoThread());
     }
 
     /**

@@ -2,16 +2,13 @@ package sopwell.web.api;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.util.Headers;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
+
+import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.log.Recorded;
 import sopwell.menu.MenuFault;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 import sopwell.stock.recipes.RecipeReading;
@@ -20,6 +17,14 @@ import sopwell.web.ProblemKind;
 import sopwell.web.RecipeFaults;
 import sopwell.web.Reply;
 import sopwell.web.T;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 
 /** The book of recipes, for programs. Thread-safe. */
 final class RecipeApi {
@@ -57,7 +62,29 @@ final class RecipeApi {
         Function<List<Recorded>, Reply> done = events -> done(events, book.revision());
         String expected = match.strip().replaceAll("^\"|\"$", "");
         return Doing.submit(
-                context.desk(), ask, new StandCommand.AdoptRecipes(book, expected), done);
+                context.desk(),
+                ask,
+                new StandCommand.AdoptRecipes(book, expected),
+                done,
+                refusal -> refused(refusal, book, ask.text()));
+    }
+
+    /** Who was late is told of what the books differ. */
+    private CompletableFuture<Problem> refused(Refusal refusal, RecipeBook sent, T text) {
+        Problem plain = RefusalProblems.of(refusal, text);
+        if (refusal.reason() != Reason.RECIPES_CHANGED) {
+            return CompletableFuture.completedFuture(plain);
+        }
+        return context.follower()
+                .ask(Stand::recipes)
+                .thenApply(
+                        inForce ->
+                                new Problem(
+                                        plain.status(),
+                                        plain.code(),
+                                        plain.detail(),
+                                        plain.place(),
+                                        RecipeChanges.between(inForce, sent, text)));
     }
 
     /** The revision that is in force now; a book that was in force already came to no event. */

@@ -1,14 +1,16 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
+
 import sopwell.desk.StandCommand.ForLarder;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.BatchRow;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.web.Reply;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 
 /** What is being made: started, measured, moved on, counted. Thread-safe. */
 final class BatchRoutes {
@@ -23,10 +25,10 @@ final class BatchRoutes {
     }
 
     void add(RoutingHandler routes) {
-        routes.get(BATCHES, handling.handler(ask -> all(200, ask, "")));
+        routes.get(BATCHES, handling.handler(ask -> all(ask, Said.NOTHING)));
         routes.post(BATCHES, handling.handler(this::start));
         routes.post("/prep/slicer/cleaned", handling.handler(this::cleanSlicer));
-        routes.get(BATCHES + "/{batch}", handling.handler(ask -> one(200, ask, "")));
+        routes.get(BATCHES + "/{batch}", handling.handler(ask -> one(ask, Said.NOTHING)));
         routes.post(BATCHES + "/{batch}", handling.handler(this::press));
     }
 
@@ -49,15 +51,15 @@ final class BatchRoutes {
                     BatchEvent event = (BatchEvent) events.get(events.size() - 1).event();
                     return PageHandling.redirect(BATCHES + "/" + event.batch());
                 },
-                (status, why) -> all(status, ask, why));
+                (status, why) -> all(ask, new Said(status, why, new BatchTyped("", ask.shown()))));
     }
 
     private Reply cleanSlicer(Ask ask) throws PageHandling.Interrupted {
         return handling.press(
                 ask,
                 new ForLarder(new LarderCommand.CleanSlicer()),
-                events -> ask.partial() ? all(200, ask, "") : PageHandling.redirect(BATCHES),
-                (status, why) -> all(status, ask, why));
+                events -> ask.partial() ? all(ask, Said.NOTHING) : PageHandling.redirect(BATCHES),
+                (status, why) -> all(ask, new Said(status, why, BatchTyped.NOTHING)));
     }
 
     private Reply press(Ask ask) throws PageHandling.Interrupted {
@@ -66,9 +68,15 @@ final class BatchRoutes {
                 new ForLarder(command(ask)),
                 events ->
                         ask.partial()
-                                ? one(200, ask, "")
+                                ? one(ask, Said.NOTHING)
                                 : PageHandling.redirect(BATCHES + "/" + ask.in("batch")),
-                (status, why) -> one(status, ask, why));
+                (status, why) ->
+                        one(
+                                ask,
+                                new Said(
+                                        status,
+                                        why,
+                                        new BatchTyped(ask.in("batch"), ask.shown()))));
     }
 
     private LarderCommand command(Ask ask) {
@@ -91,41 +99,58 @@ final class BatchRoutes {
         };
     }
 
-    private Reply all(int status, Ask ask, String sentence) throws PageHandling.Interrupted {
+    /** Why a press was not done, and what was typed for it; nothing when it was. */
+    private record Said(int status, String sentence, BatchTyped typed) {
+        static final Said NOTHING = new Said(200, "", BatchTyped.NOTHING);
+    }
+
+    private Reply all(Ask ask, Said said) throws PageHandling.Interrupted {
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("v", view(ask));
         if (!ask.partial()) {
             params.put("s", ask.screen());
-            params.put("sentence", sentence);
+            params.put("sentence", said.sentence());
             params.put("key", context.keys());
+            params.put("typed", said.typed());
         }
         String template = ask.partial() ? "prep/batches/list" : "prep/batches/page";
-        return PageHandling.html(status, context.pages().render(template, params));
+        return PageHandling.html(said.status(), context.pages().render(template, params));
     }
 
     /** One batch; once it is made or gone, all of them. */
-    private Reply one(int status, Ask ask, String sentence) throws PageHandling.Interrupted {
+    private Reply one(Ask ask, Said said) throws PageHandling.Interrupted {
         BatchesView view = view(ask);
         Optional<BatchRow> row =
                 view.now().batches().stream()
                         .filter(one -> one.batch().id().equals(ask.in("batch")))
                         .findFirst();
         if (row.isEmpty()) {
-            if (ask.partial()) {
-                return PageHandling.html(200, "").with("HX-Redirect", BATCHES);
-            }
-            return sentence.isEmpty() ? PageHandling.redirect(BATCHES) : all(status, ask, sentence);
+            return gone(ask, view, said);
         }
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("v", view);
         params.put("row", row.get());
-        params.put("sentence", sentence);
+        params.put("sentence", said.sentence());
         params.put("key", context.keys().get());
+        params.put("typed", said.typed());
         if (!ask.partial()) {
             params.put("s", ask.screen());
         }
         String part = ask.in("part").equals("clock") ? "prep/batches/clock" : "prep/batches/one";
         String template = ask.partial() ? part : "prep/batches/batch";
-        return PageHandling.html(status, context.pages().render(template, params));
+        return PageHandling.html(said.status(), context.pages().render(template, params));
+    }
+
+    /** The batch is not on any more: why nothing was done is said, if there is anything to say. */
+    private Reply gone(Ask ask, BatchesView view, Said said) throws PageHandling.Interrupted {
+        if (!ask.partial()) {
+            return said.sentence().isEmpty() ? PageHandling.redirect(BATCHES) : all(ask, said);
+        }
+        if (said.sentence().isEmpty()) {
+            return PageHandling.html(200, "").with("HX-Redirect", BATCHES);
+        }
+        Map<String, Object> params = Map.of("v", view, "sentence", said.sentence());
+        return PageHandling.html(
+                said.status(), context.pages().render("prep/batches/gone", params));
     }
 }

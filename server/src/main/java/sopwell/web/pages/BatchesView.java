@@ -1,12 +1,5 @@
 package sopwell.web.pages;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import sopwell.menu.Caution;
 import sopwell.orders.FoodLimits.OvenKind;
 import sopwell.stock.larder.BatchRow;
@@ -16,15 +9,27 @@ import sopwell.stock.larder.Yields;
 import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.PrepStep;
 import sopwell.stock.recipes.Recipe;
+import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Watch;
 import sopwell.stock.safety.RoastClock;
 import sopwell.stock.safety.Standing;
 import sopwell.stock.safety.UseBy;
 import sopwell.web.T;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
 /** What is being made and what was made, in one language. Immutable. */
 public record BatchesView(StockWords words, StockNow now, long nowMs) {
     private static final int TENS = 10;
+    private static final int THOUSAND_DIGITS = 3;
 
     /** The texts. */
     public T t() {
@@ -133,18 +138,35 @@ public record BatchesView(StockWords words, StockNow now, long nowMs) {
             said.add(LimitWords.of(watch, words));
         }
         if (watch == Watch.COOK_ROAST) {
-            now.book().recipe(row.batch().makes()).ifPresent(recipe -> said.add(oven(recipe)));
+            now.book().recipe(row.batch().makes()).ifPresent(recipe -> said.add(oven(row, recipe)));
         }
         return said;
     }
 
-    private String oven(Recipe recipe) {
-        long grams = recipe.inputs().get(0).amount().longValue();
+    private String oven(BatchRow row, Recipe recipe) {
+        long grams = roastGrams(row, recipe);
         return t().of(
                         "limit.oven",
                         degrees(OvenKind.DRY, grams),
                         degrees(OvenKind.CONVECTION, grams),
                         degrees(OvenKind.HUMID, grams));
+    }
+
+    /**
+     * What one roast of a batch weighs raw. The code's limits go by the roast, not by how many are
+     * in the oven; and by what the batch was begun with, though the recipe may say otherwise now.
+     * Of what is not weighed nothing is known: 0, for which the stricter limits count.
+     */
+    private long roastGrams(BatchRow row, Recipe recipe) {
+        Recipe.Input main = recipe.inputs().get(0);
+        if (now.book().ingredient(main.ingredient()).base() != Unit.G) {
+            return 0;
+        }
+        BigDecimal lots = BigDecimal.valueOf(row.batch().lots());
+        return main.amount()
+                .multiply(BigDecimal.valueOf(row.batch().planned(), THOUSAND_DIGITS))
+                .divide(recipe.out().multiply(lots), 0, RoundingMode.HALF_UP)
+                .longValue();
     }
 
     private String degrees(OvenKind kind, long grams) {

@@ -73,7 +73,7 @@ final class EntryForm {
         groups.add(plain("days", days()));
         List<Choice> others = others(id);
         groups.add(growing("inputs", EntryRows.INPUTS, 2, row -> input(row, others)));
-        groups.add(growing("yields", EntryRows.YIELDS, 1, this::yield));
+        groups.add(growing("yields", EntryRows.YIELDS, 1, this::stage));
         groups.add(
                 plain(
                         "lot",
@@ -186,7 +186,7 @@ final class EntryForm {
         return List.of(choice(row, "what", others), text(row, "amount"));
     }
 
-    private List<EntryBox> yield(String row) {
+    private List<EntryBox> stage(String row) {
         return List.of(text(row, "en"), text(row, "es"), text(row, "left"));
     }
 

@@ -152,12 +152,14 @@ final class EntryParts {
     }
 
     private boolean leadsBack(List<Recipe> recipes, String what, Set<String> seen) {
-        return what.equals(id)
-                || seen.add(what)
-                        && recipes.stream()
-                                .filter(recipe -> recipe.makes().equals(what))
-                                .flatMap(recipe -> recipe.inputs().stream())
-                                .anyMatch(input -> leadsBack(recipes, input.ingredient(), seen));
+        if (what.equals(id)) {
+            return true;
+        }
+        return seen.add(what)
+                && recipes.stream()
+                        .filter(recipe -> recipe.makes().equals(what))
+                        .flatMap(recipe -> recipe.inputs().stream())
+                        .anyMatch(input -> leadsBack(recipes, input.ingredient(), seen));
     }
 
     private Ingredient ingredient(String place) {

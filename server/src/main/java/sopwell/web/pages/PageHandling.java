@@ -3,16 +3,7 @@ package sopwell.web.pages;
 import io.undertow.server.HttpHandler;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.handlers.BlockingHandler;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
-import java.util.logging.Level;
-import java.util.logging.Logger;
+
 import sopwell.Limits;
 import sopwell.desk.Answer;
 import sopwell.desk.DeskBusy;
@@ -23,6 +14,18 @@ import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Reply;
 import sopwell.web.T;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * Turns functions into handlers that may wait, on worker threads. What takes too long, or fails,
@@ -110,6 +113,21 @@ final class PageHandling {
             }
             throw new IllegalStateException(failed.getCause());
         }
+    }
+
+    /** What a future comes to within some milliseconds; empty when it takes longer. */
+    static <A> Optional<A> within(long millis, CompletableFuture<A> future) throws Interrupted {
+        try {
+            future.copy().orTimeout(millis, TimeUnit.MILLISECONDS).get();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new Interrupted(stopped);
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof TimeoutException) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(await(future));
     }
 
     static Reply html(int status, String html) {

@@ -1,13 +1,18 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
+
+import sopwell.prep.MadePlan;
+import sopwell.prep.past.PastLimits;
+import sopwell.web.PastPreps;
+import sopwell.web.PrepPlans;
+import sopwell.web.Reply;
+
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import sopwell.prep.MadePlan;
-import sopwell.web.PastPreps;
-import sopwell.web.Reply;
+import java.util.Optional;
 
 /** What became of past plans of prep. Thread-safe. */
 final class PastPrepRoutes {
@@ -24,7 +29,12 @@ final class PastPrepRoutes {
     }
 
     private Reply past(Ask ask) throws PageHandling.Interrupted {
-        MadePlan plan = PageHandling.await(context.plans().now()).plan();
+        Optional<PrepPlans.Made> made =
+                PageHandling.within(PastLimits.LOOK_MILLIS_MAX, context.plans().now());
+        if (made.isEmpty()) {
+            return counting(ask);
+        }
+        MadePlan plan = made.get().plan();
         String to = ask.in("to");
         LocalDate last = plan.today();
         try {
@@ -35,7 +45,12 @@ final class PastPrepRoutes {
         if (last.isAfter(plan.today())) {
             return wrong(ask, plan);
         }
-        PastPreps.Found found = PageHandling.await(context.pastPreps().upTo(last, plan));
+        Optional<PastPreps.Found> found =
+                PageHandling.within(
+                        PastLimits.LOOK_MILLIS_MAX, context.pastPreps().upTo(last, plan));
+        if (found.isEmpty()) {
+            return counting(ask);
+        }
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put(
@@ -44,9 +59,17 @@ final class PastPrepRoutes {
                         ShelfRoutes.words(context, ask),
                         context.follower().menu(),
                         plan,
-                        found,
+                        found.get(),
                         last));
         return PageHandling.html(200, context.pages().render("prep/past", params));
+    }
+
+    /** The days are read on; the page asks again by itself. */
+    private Reply counting(Ask ask) {
+        String to = ask.in("to");
+        String path = to.matches("[0-9-]{10}") ? "/prep/past?to=" + to : "/prep/past";
+        Map<String, Object> params = Map.of("s", ask.screen(), "path", path);
+        return PageHandling.html(200, context.pages().render("prep/counting", params));
     }
 
     private Reply wrong(Ask ask, MadePlan plan) {

@@ -1,11 +1,5 @@
 package sopwell.web.pages;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import sopwell.orders.Safety;
 import sopwell.stock.larder.Measures;
 import sopwell.stock.recipes.Container;
@@ -14,6 +8,14 @@ import sopwell.stock.recipes.Unit;
 import sopwell.stock.safety.Standing;
 import sopwell.stock.safety.Temperature;
 import sopwell.web.T;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Amounts, temperatures and clocks in one language. Immutable.
@@ -25,14 +27,20 @@ public record StockWords(T t, ZoneId zone, Safety safety) {
     private static final int THOUSAND_DIGITS = 3;
     private static final int TENTHS = 10;
 
+    /** A little of a large unit is told by its first digit: nothing is 0 that is there. */
+    private static final MathContext ONE_DIGIT = new MathContext(1, RoundingMode.HALF_UP);
+
     /** An amount in the unit that people here count the ingredient in, such as {@code 12.5 lb}. */
     public String amount(Ingredient ingredient, long thousandths) {
         Unit unit = ingredient.unit();
-        BigDecimal shown =
-                BigDecimal.valueOf(thousandths, THOUSAND_DIGITS)
-                        .divide(unit.inBase(), 1, RoundingMode.HALF_UP)
-                        .stripTrailingZeros();
-        return shown.toPlainString() + " " + unit(ingredient, Measures.id(unit));
+        BigDecimal base = BigDecimal.valueOf(thousandths, THOUSAND_DIGITS);
+        BigDecimal shown = base.divide(unit.inBase(), 1, RoundingMode.HALF_UP);
+        if (shown.signum() == 0 && thousandths != 0) {
+            shown = base.divide(unit.inBase(), ONE_DIGIT);
+        }
+        return shown.stripTrailingZeros().toPlainString()
+                + " "
+                + unit(ingredient, Measures.id(unit));
     }
 
     /** The same with its sign: what is too much, or missing. */

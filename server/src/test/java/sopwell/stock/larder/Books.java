@@ -34,7 +34,7 @@ public final class Books {
                 "small",
                 new RecipeParts(
                         ingredients(),
-                        List.of(beef(), relish()),
+                        List.of(beef(new BigDecimal("5500")), relish()),
                         List.of(
                                 new Use("sliced-beef", "beef", "", "", new BigDecimal("150"), 0),
                                 new Use("sliced-beef", "", "", "extra", BigDecimal.ZERO, 150),
@@ -70,6 +70,20 @@ public final class Books {
                 "small-sprinkling-" + ingredient,
                 new RecipeParts(
                         all.ingredients(), all.recipes(), uses, all.resources(), all.hours()));
+    }
+
+    /** The book whose roasts weigh so many kilograms raw. */
+    public static RecipeBook smallWithRoasts(String kilograms) {
+        RecipeParts all = small().parts();
+        BigDecimal grams = new BigDecimal(kilograms).movePointRight(3);
+        return new RecipeBook(
+                "small-roasts-" + kilograms,
+                new RecipeParts(
+                        all.ingredients(),
+                        List.of(beef(grams), relish()),
+                        all.uses(),
+                        all.resources(),
+                        all.hours()));
     }
 
     /** The book with one of its ingredients by weight. */
@@ -120,10 +134,10 @@ public final class Books {
     }
 
     /** One lot is 5,500 g raw, of which 66 % are left. */
-    private static Recipe beef() {
+    private static Recipe beef(BigDecimal grams) {
         return new Recipe(
                 "sliced-beef",
-                List.of(new Recipe.Input("raw-beef", new BigDecimal("5500"))),
+                List.of(new Recipe.Input("raw-beef", grams)),
                 List.of(new Recipe.StageYield("all", name("all"), new BigDecimal("0.66"))),
                 Optional.empty(),
                 new Recipe.Lot(name("roast"), 1, 4),

@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.net.http.HttpRequest.BodyPublishers;
+
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+
 import sopwell.web.StandServer;
 import sopwell.web.StandServer.Got;
+
+import java.net.http.HttpRequest.BodyPublishers;
 
 /** The book of recipes over HTTP. */
 class RecipeApiTest {
@@ -50,6 +53,19 @@ class RecipeApiTest {
         Got old = stand.put(PATH, now.text(), "\"0123456789abcdef\"");
         assertEquals(412, old.status());
         assertEquals("recipes-changed", old.json().path("code").textValue());
+        assertEquals(0, old.json().path("faults").size(), "nothing differs but the revision");
+        ObjectNode other = (ObjectNode) now.json();
+        ((ObjectNode) other.path("ingredients").get(2)).put("shelfLifeDays", 99);
+        ((ObjectNode) other.path("hours"))
+                .putObject("monday")
+                .put("from", "06:00")
+                .put("to", "09:00");
+        Got late = stand.put(PATH, other.toString(), "\"0123456789abcdef\"");
+        assertEquals(412, late.status());
+        JsonNode differs = late.json().path("faults");
+        assertEquals("/ingredients/2", differs.get(0).path("place").textValue());
+        assertEquals("/hours", differs.get(1).path("place").textValue());
+        assertEquals(2, differs.size(), late::text);
         Got from =
                 stand.send(
                         stand.request(PATH)

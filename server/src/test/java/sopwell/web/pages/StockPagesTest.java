@@ -4,15 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.net.http.HttpResponse;
-import java.util.HashMap;
-import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+
 import sopwell.desk.StandCommand;
 import sopwell.stock.larder.Books;
 import sopwell.stock.recipes.RecipeBook;
+
+import java.net.http.HttpResponse;
+import java.util.HashMap;
+import java.util.Map;
 
 /** Counting, stock and batches on the screens; see {@link Books} for what there is. */
 class StockPagesTest {
@@ -178,6 +180,63 @@ class StockPagesTest {
         stand.post(path, form);
         assertFalse(flat(stand.get("/prep/batches").body()).contains("b1 · relish"));
         assertTrue(flat(stand.get("/prep/counts?at=relish").body()).contains("have 2500 g"));
+    }
+
+    @Test
+    void aRefusedPressShowsItsSentenceAndKeepsWhatWasTyped() {
+        String path = "/prep/batches/" + start("relish");
+        press(path, "do", "move", "step", "chill");
+        String degrees = press(path, "do", "measure", "degrees", "warm").body();
+        assertTrue(degrees.contains("value=\"warm\""), degrees);
+        String yield = press(path, "do", "yield", "amount", "a lot", "unit", "lb").body();
+        assertTrue(yield.contains("value=\"a lot\""), yield);
+        assertTrue(yield.matches("(?s).*value=\"lb\"\\s+selected.*"), yield);
+        Map<String, String> form = new HashMap<>(Map.of("key", "many", "makes", "sliced-beef"));
+        form.putAll(Map.of("lots", "9999", "note", "for Saturday"));
+        String start = stand.post("/prep/batches", form).body();
+        assertTrue(start.contains("value=\"for Saturday\""), start);
+        assertTrue(start.contains("value=\"9999\""), start);
+    }
+
+    @Test
+    void aMoveOfABatchThatIsMadeMeanwhileSaysWhy() {
+        String path = "/prep/batches/" + start("relish");
+        press(path, "do", "yield", "amount", "4", "unit", "kg");
+        HttpResponse<String> late = press(path, "do", "move", "step", "chill");
+        assertEquals(409, late.statusCode());
+        assertTrue(late.headers().firstValue("HX-Redirect").isEmpty(), "it would be lost");
+        assertTrue(late.body().contains("role=\"status\""), late.body());
+        assertTrue(late.body().contains("b1"), late.body());
+    }
+
+    @Test
+    void aMoveFromTheLastStepSaysThatThereIsNoNext() {
+        String path = "/prep/batches/" + start("relish");
+        press(path, "do", "move", "step", "chill");
+        String said = flat(press(path, "do", "move", "step", "cut").body());
+        assertTrue(said.contains("it is at its last step. Say what it gave"), said);
+        assertFalse(said.contains("“”"), said);
+        Map<String, String> form = new HashMap<>(Map.of("key", "es", "do", "move", "step", "cut"));
+        assertTrue(stand.post(path + "?lang=es", form).body().contains("está en su último paso"));
+    }
+
+    /** Two roasts of 6 kg are two roasts, not one of 12 kg: the limit is that of each. */
+    @Test
+    void theOvensLimitGoesByTheRoastThatTheBatchWasBegunWith() {
+        String path = "/prep/batches/" + start("sliced-beef");
+        press(path, "do", "move", "step", "roast");
+        assertTrue(flat(stand.get(path).body()).contains("still 250 °F or more"));
+        RecipeBook lighter = Books.smallWithRoasts("4");
+        stand.ask(new StandCommand.AdoptRecipes(lighter, Books.small().revision()));
+        assertTrue(flat(stand.get(path).body()).contains("still 250 °F or more"), "as begun");
+        String two =
+                press("/prep/batches", "makes", "sliced-beef", "lots", "2")
+                        .headers()
+                        .firstValue("Location")
+                        .orElseThrow();
+        press(two, "do", "move", "step", "roast");
+        String small = flat(stand.get(two).body());
+        assertTrue(small.contains("still 350 °F or more, with fan 325 °F or more"), small);
     }
 
     /** Enter in a form presses its first button: behind a reason that must be the bin's. */

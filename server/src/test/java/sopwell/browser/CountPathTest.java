@@ -9,8 +9,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.crash.StandProcess;
 
-/** A cook with wet hands counts a shelf and watches a batch, by the pad alone. */
+/** A cook with wet hands counts a shelf and watches a batch by the pad, then adds a recipe. */
 class CountPathTest {
+    private static final String HIDDEN =
+            "return getComputedStyle(document.querySelector('.group-supply')).display === 'none'";
+    private static final String FITS =
+            "return document.documentElement.scrollWidth <= window.innerWidth";
+
     @TempDir Path folder;
 
     @Test
@@ -40,7 +45,36 @@ class CountPathTest {
             screen.click("button[value='measure']");
             screen.waitText("#clock .left", "reached");
             screen.waitText("#clock .last", "158 °F");
+            addARecipe(screen, stand.address());
             assertEquals(List.of(), screen.consoleErrors());
+        }
+    }
+
+    /** A new recipe on the phone: rows are added, a refusal keeps what was typed, and it is saved. */
+    private static void addARecipe(Browser screen, String address) {
+        screen.open(address + "/recipes/new");
+        screen.click("[id='how.made']");
+        assertEquals(true, screen.script(HIDDEN), "who makes it is not asked who brings it");
+        type(screen, "name.en", "Pulled beef", "name.es", "Res deshebrada");
+        screen.click("[id='unit'] option[value='LB']");
+        screen.click("button[value='rows.step']");
+        screen.waitFor("[id='step.3.minutes']");
+        screen.click("[id='in.0.what'] option[value='beef-raw']");
+        type(screen, "in.0.amount", "12 lb", "gives", "7 lb", "lot.en", "pan", "lot.es", "charola");
+        type(screen, "step.0.en", "Roast", "step.0.es", "Asar", "step.0.minutes", "a while");
+        screen.click("form > button[type='submit']");
+        screen.waitText("[id='step.0.minutes-fault']", "“a while” is no length of time");
+        assertEquals("Pulled beef", screen.waitFor("[id='name.en']").getAttribute("value"));
+        assertEquals(true, screen.script(FITS), "nothing stands beside the phone");
+        screen.waitFor("[id='step.0.minutes']").clear();
+        type(screen, "step.0.minutes", "5 h");
+        screen.click("form > button[type='submit']");
+        screen.waitText(".said", "Nothing takes Pulled beef.");
+    }
+
+    private static void type(Browser screen, String... fieldsAndTexts) {
+        for (int n = 0; n < fieldsAndTexts.length; n += 2) {
+            screen.type("[id='" + fieldsAndTexts[n] + "']", fieldsAndTexts[n + 1]);
         }
     }
 

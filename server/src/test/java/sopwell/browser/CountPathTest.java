@@ -2,12 +2,14 @@ package sopwell.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import sopwell.crash.StandProcess;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import sopwell.crash.StandProcess;
 
 /** A cook with wet hands counts a shelf and watches a batch by the pad, then adds a recipe. */
 class CountPathTest {
@@ -50,7 +52,9 @@ class CountPathTest {
         }
     }
 
-    /** A new recipe on the phone: rows are added, a refusal keeps what was typed, and it is saved. */
+    /**
+     * A new recipe on the phone: rows are added, a refusal keeps what was typed, and it is saved.
+     */
     private static void addARecipe(Browser screen, String address) {
         screen.open(address + "/recipes/new");
         screen.click("[id='how.made']");

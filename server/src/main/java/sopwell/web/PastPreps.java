@@ -68,7 +68,7 @@ public final class PastPreps implements AutoCloseable {
      */
     public record Found(PastPrep prep, Optional<Accuracy> accuracy, int ahead) {}
 
-    private record Asked(LocalDate date, MadePlan plan, CompletableFuture<Found> found) {}
+    private record Asked(LocalDate date, Instant asOf, CompletableFuture<Found> found) {}
 
     private record Judged(PrepAsk.Past past, OwnerCalendar calendar, Optional<Accuracy> accuracy) {}
 
@@ -97,10 +97,10 @@ public final class PastPreps implements AutoCloseable {
         boolean isSame =
                 asked.isPresent()
                         && asked.get().date().equals(date)
-                        && asked.get().plan() == plan
+                        && asked.get().asOf().equals(plan.asOf())
                         && !asked.get().found().isDone();
         if (!isSame) {
-            asked = Optional.of(new Asked(date, plan, read(date, plan)));
+            asked = Optional.of(new Asked(date, plan.asOf(), read(date, plan)));
         }
         return asked.get().found();
     }

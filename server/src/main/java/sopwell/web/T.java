@@ -118,8 +118,8 @@ public final class T {
 
     /** A chance in percent that never says it is certain, or impossible, when it is not. */
     public String chance(double chance) {
-        boolean far = chance > 0.005 && chance < 0.995 || chance <= 0 || chance >= 1;
-        if (far) {
+        boolean isPlain = (chance > 0.005 && chance < 0.995) || chance <= 0 || chance >= 1;
+        if (isPlain) {
             return percent(chance);
         }
         double shown = Math.min(99.9, Math.max(0.1, Math.round(chance * 1000) / 10.0));

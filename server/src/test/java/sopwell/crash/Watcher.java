@@ -6,24 +6,30 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.WebSocket;
-import java.util.Set;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CompletionStage;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import sopwell.crash.History.Named;
+import sopwell.crash.History.Sight;
 
-/** A screen that remembers every order it was ever shown. Thread-safe. */
+/** A screen that tells the history of every order it was shown. Thread-safe. */
 final class Watcher implements WebSocket.Listener {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final HttpClient client = HttpClient.newHttpClient();
-    private final Set<String> seen = ConcurrentHashMap.newKeySet();
+    private final String board;
+    private final History history;
     private final AtomicInteger frames = new AtomicInteger();
     private final StringBuilder text = new StringBuilder();
 
-    /** Connects to the line's board; the connection ends with the server. */
+    Watcher(String board, History history) {
+        this.board = board;
+        this.history = history;
+    }
+
+    /** Connects to its board; the connection ends with the server. */
     void watch(String address) {
-        URI uri = URI.create(address.replace("http", "ws") + "/ws/boards/line");
+        URI uri = URI.create(address.replace("http", "ws") + "/ws/boards/" + board);
         try {
             client.newWebSocketBuilder()
                     .subprotocols("sopwell.json.v1")
@@ -32,10 +38,6 @@ final class Watcher implements WebSocket.Listener {
         } catch (CompletionException killedMeanwhile) {
             return;
         }
-    }
-
-    Set<String> seen() {
-        return seen;
     }
 
     int frames() {
@@ -64,10 +66,15 @@ final class Watcher implements WebSocket.Listener {
             JsonNode rows = MAPPER.readTree(frame).get("rows");
             if (rows != null) {
                 frames.incrementAndGet();
-                rows.forEach(row -> seen.add(row.get("order").textValue()));
+                long nowNanos = System.nanoTime();
+                rows.forEach(row -> history.saw(new Sight(nowNanos, named(row))));
             }
         } catch (JsonProcessingException notJson) {
             throw new IllegalStateException(frame, notJson);
         }
+    }
+
+    private static Named named(JsonNode row) {
+        return new Named(row.get("order").textValue(), row.get("number").intValue());
     }
 }

@@ -115,7 +115,7 @@ public final class Main {
     }
 
     private static void serve(Config.Serve asked) throws StartRefused, InterruptedException {
-        RunningStand stand = RunningStand.start(asked, clocks());
+        RunningStand stand = RunningStand.start(asked, clocks(), DiskWatch.Disk.of(asked.data));
         Thread closer = new Thread(stand::close, "closer");
         Runtime.getRuntime().addShutdownHook(closer);
         System.out.println("listening on " + stand.address());

@@ -55,7 +55,8 @@ final class Rehearsal {
         asked.port = 0;
         asked.startWith = Config.StartWith.lunch;
         long fromNanos = clocks.nanos().getAsLong();
-        try (RunningStand stand = RunningStand.start(asked, clocks)) {
+        try (RunningStand stand =
+                RunningStand.start(asked, clocks, DiskWatch.Disk.of(asked.data))) {
             expect(stand.address() + PAGES.get(0), null, 200);
             long nanos = clocks.nanos().getAsLong() - fromNanos;
             for (String page : PAGES.subList(1, PAGES.size())) {

@@ -58,6 +58,7 @@ final class RunningStand implements AutoCloseable {
     private final SqliteLog log;
     private final TallyFile tallies;
     private final Backups backups;
+    private final DiskWatch disk;
     private final Desk desk;
     private final Follower follower;
     private final Server server;
@@ -99,7 +100,8 @@ final class RunningStand implements AutoCloseable {
             BackupRule backup,
             Menu menu,
             Optional<RecipeBook> recipes,
-            StandAccess access) {}
+            StandAccess access,
+            DiskWatch.Disk disk) {}
 
     private RunningStand(
             DataFolder folder,
@@ -109,8 +111,6 @@ final class RunningStand implements AutoCloseable {
             Clocks clocks)
             throws StartRefused {
         StandSettings settings = founding.settings();
-        Menu menu = founding.menu();
-        Optional<RecipeBook> recipes = founding.recipes();
         this.folder = folder;
         this.access = founding.access();
         this.host = asked.host;
@@ -123,9 +123,10 @@ final class RunningStand implements AutoCloseable {
         }
         this.clock = clock(clocks, log);
         this.follower = new Follower(log, settings);
-        this.desk = new Desk(log, settings, clock, follower::follow);
-        adopt(menu);
-        recipes.ifPresent(this::adopt);
+        this.disk = new DiskWatch(founding.disk(), log, clocks.nanos());
+        this.desk = new Desk(log, settings, clock, follower::follow, disk.guard());
+        adopt(founding.menu());
+        founding.recipes().ifPresent(this::adopt);
         this.transport = transport;
         BoardHub hub = new BoardHub(follower, log.epoch(), clock, clocks.nanos());
         DayBook book = new DayBook(log, settings, tallies.shelves());
@@ -134,7 +135,7 @@ final class RunningStand implements AutoCloseable {
                         new Backups.Source(folder, log, settings, founding.backup()),
                         clock,
                         clocks.nanos());
-        Care care = new Care(backups::state, backups::makeNow, clock::state);
+        Care care = new Care(backups::state, backups::makeNow, clock::state, disk::state);
         this.checking = new LogChecking(check, log::lastSeq);
         this.routes =
                 new StandRoutes(
@@ -187,7 +188,8 @@ final class RunningStand implements AutoCloseable {
      *
      * @throws StartRefused when the folder or the address can't be used as they are
      */
-    static RunningStand start(Config.Serve asked, Clocks clocks) throws StartRefused {
+    static RunningStand start(Config.Serve asked, Clocks clocks, DiskWatch.Disk disk)
+            throws StartRefused {
         DataFolder folder = DataFolder.open(asked.data);
         StandFolder.refuseHalfRestored(folder);
         StandFolder.fillIfEmpty(folder, asked.startWith);
@@ -203,7 +205,7 @@ final class RunningStand implements AutoCloseable {
         return new RunningStand(
                 folder,
                 asked,
-                new Founding(settings, StandFolder.backup(folder), menu, recipes, access),
+                new Founding(settings, StandFolder.backup(folder), menu, recipes, access, disk),
                 Transport.of(asked, settings, folder, clocks.wall().instant()),
                 clocks);
     }
@@ -276,14 +278,23 @@ final class RunningStand implements AutoCloseable {
         backups.close();
         checking.close();
         server.close();
+        closeInner();
+        closed.countDown();
+    }
+
+    /** What there is without the network. */
+    private void closeInner() {
         access.close();
         routes.close();
+        disk.close();
         desk.close();
         follower.close();
         tallies.close();
-        log.close();
-        folder.close();
-        closed.countDown();
+        try {
+            log.close();
+        } finally {
+            folder.close();
+        }
     }
 
     /** Fills an empty log with what was asked for, for the demo. */
@@ -317,15 +328,9 @@ final class RunningStand implements AutoCloseable {
         try {
             server.start();
         } catch (RuntimeException taken) {
-            access.close();
             checking.close();
-            routes.close();
             backups.close();
-            desk.close();
-            follower.close();
-            tallies.close();
-            log.close();
-            folder.close();
+            closeInner();
             throw new StartRefused(
                     "Can't listen on "
                             + asked.host

@@ -62,8 +62,8 @@ public final class GateStand implements AutoCloseable {
             stand =
                     RunningStand.start(
                             asked,
-                            new RunningStand.Clocks(
-                                    () -> Instant.ofEpochMilli(nowMs.get()), nanos));
+                            new RunningStand.Clocks(() -> Instant.ofEpochMilli(nowMs.get()), nanos),
+                            DiskWatch.Disk.of(asked.data));
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         } catch (StartRefused refused) {

@@ -3,6 +3,7 @@ package sopwell;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
+import sopwell.desk.DiskGuard;
 
 /** A real stand in this process, on a free port, over a data folder of the test's. */
 public final class TestStand implements AutoCloseable {
@@ -48,14 +49,32 @@ public final class TestStand implements AutoCloseable {
         return start(data, asked, InstantSource.system());
     }
 
+    /** The same on a disk that is minded on the test's terms. */
+    public static TestStand start(Path data, DiskGuard.Terms terms) {
+        return start(data, DiskWatch.Disk.of(data).space(), terms);
+    }
+
+    /** The same on a disk of which so much is free as the test says. */
+    public static TestStand start(Path data, DiskGuard.Space space, DiskGuard.Terms terms) {
+        Config.Serve asked = new Config.Serve();
+        asked.connectionsPerAddress = MANY_CONNECTIONS;
+        return start(data, asked, InstantSource.system(), new DiskWatch.Disk(space, terms));
+    }
+
     private static TestStand start(Path data, Config.Serve asked, InstantSource clock) {
+        return start(data, asked, clock, DiskWatch.Disk.of(data));
+    }
+
+    private static TestStand start(
+            Path data, Config.Serve asked, InstantSource clock, DiskWatch.Disk disk) {
         asked.data = data;
         asked.host = "127.0.0.1";
         asked.port = 0;
         asked.startWith = Config.StartWith.menu;
         try {
             return new TestStand(
-                    RunningStand.start(asked, new RunningStand.Clocks(clock, System::nanoTime)));
+                    RunningStand.start(
+                            asked, new RunningStand.Clocks(clock, System::nanoTime), disk));
         } catch (StartRefused refused) {
             throw new AssertionError(refused.getMessage(), refused);
         }

@@ -8,6 +8,8 @@ import java.util.function.Consumer;
 import sopwell.Limits;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
 import sopwell.orders.StandSettings;
 
 /**
@@ -21,19 +23,32 @@ import sopwell.orders.StandSettings;
  */
 public final class Desk implements AutoCloseable {
     private final Gathering<DeskRequest> requests;
+    private final DiskGuard guard;
+
+    /** A desk over a log that is not on a disk. */
+    public Desk(
+            EventLog log,
+            StandSettings settings,
+            InstantSource clock,
+            Consumer<List<Recorded>> committed) {
+        this(log, settings, clock, committed, DiskGuard.trusting());
+    }
 
     /**
      * A desk over a log; reads the newest day from it before it returns.
      *
      * @param committed is handed durable events on the desk's thread, in order, before the answers;
      *     no events when the desk had to read the log again
+     * @param guard says what may be written, and is told what could not be
      */
     public Desk(
             EventLog log,
             StandSettings settings,
             InstantSource clock,
-            Consumer<List<Recorded>> committed) {
-        DeskBatch batch = new DeskBatch(log, settings, clock, committed);
+            Consumer<List<Recorded>> committed,
+            DiskGuard guard) {
+        DeskBatch batch = new DeskBatch(log, settings, clock, committed, guard);
+        this.guard = guard;
         batch.rebuild();
         requests =
                 new Gathering<>(
@@ -44,11 +59,15 @@ public final class Desk implements AutoCloseable {
     }
 
     /**
-     * Asks for something.
+     * Asks for something. While the stand only reads, that is refused at once, whatever it is.
      *
      * @throws DeskBusy when the queue is full or the desk is closed
      */
     public CompletableFuture<Answer> submit(String key, String fingerprint, StandCommand command) {
+        if (guard.isReadingOnly()) {
+            Refusal refusal = Refusal.of(Reason.READING_ONLY);
+            return CompletableFuture.completedFuture(Answer.refused(refusal));
+        }
         DeskRequest request = new DeskRequest(key, fingerprint, command);
         if (!requests.offer(request)) {
             throw new DeskBusy("The desk can't take this now; ask again with the same key.");

@@ -19,6 +19,7 @@ import sopwell.log.KeyTaken;
 import sopwell.log.LogFault;
 import sopwell.log.Recorded;
 import sopwell.orders.Decision;
+import sopwell.orders.Reason;
 import sopwell.orders.StandSettings;
 
 /**
@@ -32,6 +33,7 @@ final class DeskBatch {
     private final StandSettings settings;
     private final InstantSource clock;
     private final Consumer<List<Recorded>> committed;
+    private final DiskGuard guard;
 
     /** Keys of the newest day, so that the usual repeat never reaches the rules. */
     private final Set<String> keys = new HashSet<>();
@@ -43,11 +45,13 @@ final class DeskBatch {
             EventLog log,
             StandSettings settings,
             InstantSource clock,
-            Consumer<List<Recorded>> committed) {
+            Consumer<List<Recorded>> committed,
+            DiskGuard guard) {
         this.log = log;
         this.settings = settings;
         this.clock = clock;
         this.committed = committed;
+        this.guard = guard;
     }
 
     /** Throws the stand away and reads it from the log again. */
@@ -104,6 +108,9 @@ final class DeskBatch {
                 DeskRequest repeat = draft.askedBy.get(taken.key());
                 done.put(repeat, answerKept(repeat, log.find(taken.key()).orElseThrow()));
                 return retryWithout(repeat, requests);
+            } catch (LogFault fault) {
+                guard.failed(fault);
+                throw fault;
             }
         }
         done.putAll(draft.replies);
@@ -127,7 +134,10 @@ final class DeskBatch {
             return;
         }
         long nowMs = Math.max(clock.millis(), stand.atMs());
-        Decision decision = StandRules.decide(stand, request.command(), nowMs);
+        Decision decision =
+                guard.lacksRoomFor(request.command())
+                        ? Decision.refused(Reason.NO_ROOM)
+                        : StandRules.decide(stand, request.command(), nowMs);
         if (decision.events().isEmpty()) {
             // What is refused, or nothing to do, today may be the repeat of what another day kept.
             Optional<Kept> kept = log.find(request.key());

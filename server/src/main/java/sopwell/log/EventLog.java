@@ -28,6 +28,13 @@ public interface EventLog extends AutoCloseable {
     List<Recorded> append(List<Entry> entries);
 
     /**
+     * Writes something that changes nothing, to see whether the store takes it. Any thread may ask.
+     *
+     * @throws LogFault when it does not
+     */
+    void probe();
+
+    /**
      * Hands on the events from one place to another, both included, in order.
      *
      * @throws LogFault when the store failed or what it holds is damaged

@@ -191,5 +191,9 @@ public enum Reason {
     /** A date has no such occasion; args: name, date. */
     UNKNOWN_OCCASION,
     /** A guess at a day's pieces is none; args: as typed, the most. */
-    GUESS_RANGE
+    GUESS_RANGE,
+    /** The disk is nearly full; what is left is for what was begun. */
+    NO_ROOM,
+    /** The disk does not take what is written; nothing is tried until it does. */
+    READING_ONLY
 }

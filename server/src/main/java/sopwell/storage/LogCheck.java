@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import sopwell.log.LogFault;
 
@@ -20,6 +22,7 @@ import sopwell.log.LogFault;
  * and is not asked. Thread-safe: it reads over connections of its own.
  */
 public final class LogCheck {
+    private static final Logger LOGGER = Logger.getLogger(LogCheck.class.getName());
     private static final String RARE =
             EventName.RARE.stream()
                     .map(name -> "'" + name.written() + "'")
@@ -61,18 +64,33 @@ public final class LogCheck {
         try (Connection connection = SqliteFile.reader(file)) {
             tables(connection);
         } catch (SQLException e) {
-            throw new LogFault("The log can't be read: " + e.getMessage(), e);
+            throw new LogFault("The log can't be read: " + SqliteWords.of(e), e);
         }
         range(Math.max(1, last - rows + 1), last);
     }
 
     /**
      * Checks the rows from one place to another, both included, and that the first follows on the
-     * one before.
+     * one before. What does not look right is looked at again, over new connections: a damage
+     * stays, a read that failed once does not.
      *
      * @throws LogFault with the place where something is wrong
      */
     public void range(long from, long to) {
+        for (int look = 1; ; look++) {
+            try {
+                once(from, to);
+                return;
+            } catch (LogFault fault) {
+                if (look == LogLimits.CHECK_LOOKS_MAX) {
+                    throw fault;
+                }
+                LOGGER.log(Level.WARNING, "looking once more at what did not look right", fault);
+            }
+        }
+    }
+
+    private void once(long from, long to) {
         if (from > to) {
             return;
         }
@@ -107,7 +125,7 @@ public final class LogCheck {
                 }
             }
         } catch (SQLException e) {
-            throw new LogFault("The log's indexes can't be read: " + e.getMessage(), e);
+            throw new LogFault("The log's indexes can't be read: " + SqliteWords.of(e), e);
         }
     }
 

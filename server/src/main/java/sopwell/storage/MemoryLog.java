@@ -62,6 +62,11 @@ public final class MemoryLog implements EventLog {
     }
 
     @Override
+    public void probe() {
+        // Memory takes what it is given.
+    }
+
+    @Override
     public void read(long fromSeq, long toSeq, Consumer<Recorded> reader) {
         List<Recorded> range = new ArrayList<>();
         synchronized (this) {

@@ -244,6 +244,13 @@ final class SqliteFile {
         }
     }
 
+    /** Writes what is there already once more, and waits until the disk has it. */
+    static void rewrite(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate("UPDATE meta SET value = value WHERE name = 'epoch'");
+        }
+    }
+
     static int number(Connection connection, String pragma) throws SQLException {
         return Integer.parseInt(text(connection, pragma));
     }

@@ -63,7 +63,9 @@ public final class SqliteLog implements EventLog {
             lastSeq = end.seq();
             epoch = reader.epoch();
             opened = true;
-        } catch (SQLException | IOException e) {
+        } catch (SQLException e) {
+            throw new FolderFault("The log " + file + " can't be opened: " + SqliteWords.of(e), e);
+        } catch (IOException e) {
             throw new FolderFault("The log " + file + " can't be opened: " + e.getMessage(), e);
         } finally {
             if (!opened) {
@@ -85,7 +87,7 @@ public final class SqliteLog implements EventLog {
         try (Connection probe = SqliteFile.reader(file)) {
             SqliteFile.verify(file, probe);
         } catch (SQLException e) {
-            throw new FolderFault("The log " + file + " can't be read: " + e.getMessage(), e);
+            throw new FolderFault("The log " + file + " can't be read: " + SqliteWords.of(e), e);
         }
         lastSeq = reader.lastSeq();
         epoch = reader.epoch();
@@ -137,6 +139,18 @@ public final class SqliteLog implements EventLog {
         }
         write(rows, keys);
         return recorded;
+    }
+
+    @Override
+    public void probe() {
+        if (closed) {
+            throw new LogFault("The log is closed.");
+        }
+        try (Connection fresh = SqliteFile.writer(file, options)) {
+            SqliteFile.rewrite(fresh);
+        } catch (SQLException e) {
+            throw new LogFault("The log can't be written yet: " + SqliteWords.of(e), e);
+        }
     }
 
     @Override
@@ -207,7 +221,7 @@ public final class SqliteLog implements EventLog {
             writer = null;
             last.checkpoint();
         } catch (SQLException e) {
-            throw new LogFault("The log was not closed cleanly: " + e.getMessage(), e);
+            throw new LogFault("The log was not closed cleanly: " + SqliteWords.of(e), e);
         }
     }
 
@@ -260,7 +274,7 @@ public final class SqliteLog implements EventLog {
             String hash = HexFormat.of().formatHex(last.hash());
             mark.note(new LogMark.Note(stand, epoch, last.seq(), hash));
         } catch (SQLException e) {
-            throw new LogFault("The log could not be written: " + e.getMessage(), e);
+            throw new LogFault("The log could not be written: " + SqliteWords.of(e), e);
         } finally {
             if (!sound) {
                 abandon();
@@ -294,7 +308,7 @@ public final class SqliteLog implements EventLog {
             lastSeq = end.seq();
         } catch (SQLException e) {
             giveUp();
-            throw new LogFault("The log can't be opened again: " + e.getMessage(), e);
+            throw new LogFault("The log can't be opened again: " + SqliteWords.of(e), e);
         }
         if (lastSeq != known) {
             throw new LogFault("The last entries were kept after all: read the log again.");

@@ -170,7 +170,7 @@ final class SqliteReader implements AutoCloseable {
             sound = true;
             return answer;
         } catch (SQLException e) {
-            throw new LogFault("The log can't be read: " + e.getMessage(), e);
+            throw new LogFault("The log can't be read: " + SqliteWords.of(e), e);
         } finally {
             if (sound) {
                 idle.push(session);

@@ -8,12 +8,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sopwell.Limits;
+import sopwell.TestStand;
+import sopwell.desk.DiskGuard;
 import sopwell.net.Cut;
 
 /** The counter goes on while the server is away, and nothing is lost, doubled or out of order. */
@@ -97,6 +100,25 @@ class OutboxTest {
         stand.link().healAndBreakOff();
         counter.waitText("#outbox", "Waiting 2 is order 2");
         assertEquals(List.of("1 beef", "1 fries"), stand.taken());
+    }
+
+    @Test
+    void aFullDiskIsSaidOnThePageAndTheOrderWaitsForRoom() {
+        AtomicLong freeBytes = new AtomicLong(49);
+        DiskGuard.Terms terms = new DiskGuard.Terms(500, 50, 3, 1);
+        try (TestStand full = TestStand.start(folder.resolve("full"), freeBytes::get, terms)) {
+            counter.open(full.address() + "/counter");
+            ready();
+            counter.waitText(".trouble[role='alert']", "The disk is nearly full");
+            place("beef hot", "Waiting 1");
+            counter.waitText("#outbox-note", "wait");
+            freeBytes.set(50);
+            counter.waitText("#outbox", "Waiting 1 is order 1");
+            counter.waitText(".trouble.calm", "The computer's disk is getting full");
+            assertEquals(1, counter.count(".trouble"), "one line at a time");
+            freeBytes.set(500);
+            counter.waitGone(".trouble");
+        }
     }
 
     @Test

@@ -22,8 +22,13 @@ public final class SteppedDesk {
 
     /** A desk that knows the newest day of its log. */
     public SteppedDesk(EventLog log, StandSettings settings, InstantSource clock) {
+        this(log, settings, clock, DiskGuard.trusting());
+    }
+
+    /** The same on a disk that is minded. */
+    public SteppedDesk(EventLog log, StandSettings settings, InstantSource clock, DiskGuard guard) {
         following = new Following(log, settings);
-        batch = new DeskBatch(log, settings, clock, this::committed);
+        batch = new DeskBatch(log, settings, clock, this::committed, guard);
         batch.rebuild();
     }
 

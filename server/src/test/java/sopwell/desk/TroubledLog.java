@@ -64,6 +64,14 @@ public final class TroubledLog implements EventLog {
     }
 
     @Override
+    public void probe() {
+        if (trouble == Trouble.STAYS_BROKEN) {
+            throw new LogFault("the disk is gone");
+        }
+        inner.probe();
+    }
+
+    @Override
     public String epoch() {
         return inner.epoch();
     }

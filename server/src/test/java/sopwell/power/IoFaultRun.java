@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import sopwell.log.LogFault;
+import sopwell.storage.IntegrityOf;
 
 /**
  * Has a process take orders on a disk that fails again and again, and holds what is in the log
@@ -16,6 +17,12 @@ import sopwell.log.LogFault;
 final class IoFaultRun {
     private static final int ORDERS = 60;
 
+    /**
+     * A start reads more than eighty times. Where every read after fewer fails, each start comes
+     * upon one, and none succeeds.
+     */
+    private static final int START_READS = 130;
+
     private final Path work;
     private final Recorder recorder;
 
@@ -24,27 +31,40 @@ final class IoFaultRun {
      *
      * @param processes that took orders
      * @param faults how often a call failed in them
+     * @param looks at the disk while a process only read
      * @param wrong what was not as it was answered
      */
-    record Result(int processes, long faults, List<String> wrong) {}
+    record Result(int processes, long faults, long looks, List<String> wrong) {}
 
     IoFaultRun(Path work, Recorder recorder) {
         this.work = work;
         this.recorder = recorder;
     }
 
-    /** A write and a sync that fails, in processes of their own, each after so many. */
+    /** A write, a sync and a read that fails, in processes of their own, each after so many. */
     static List<String> everySo(int calls) {
+        int reads = START_READS + calls;
         // A command writes several times, but syncs only once.
         return List.of(
                 "write:" + calls + (calls % 2 == 0 ? ":ENOSPC:2:" : ":EIO:1:") + 4 * calls,
-                "sync:" + calls + (calls % 2 == 0 ? ":EROFS:2:" : ":EIO:1:") + calls);
+                "sync:" + calls + (calls % 2 == 0 ? ":EROFS:2:" : ":EIO:1:") + calls,
+                "read:" + calls + ":EIO:" + (1 + calls % 2) + ":" + reads);
     }
 
-    /** One process for each of these. */
+    /** One process for each of these, all of which take their orders in the end. */
     Result run(List<String> failing) throws IOException {
+        return run(failing, true);
+    }
+
+    /** The same where none comes to its end: what was answered must be there all the same. */
+    Result runInVain(List<String> failing) throws IOException {
+        return run(failing, false);
+    }
+
+    private Result run(List<String> failing, boolean ends) throws IOException {
         List<String> wrong = new ArrayList<>();
         long faults = 0;
+        long looks = 0;
         for (String calls : failing) {
             Path data = work.resolve(calls.replace(':', '-'));
             Path record = work.resolve(calls.replace(':', '-') + ".record");
@@ -54,18 +74,25 @@ final class IoFaultRun {
                             List.of(data.toString(), "" + ORDERS, "" + failing.size(), "full"),
                             recorder.failing(data, record, calls));
             faults += DiskOp.read(record).stream().filter(op -> op.kind() == 'F').count();
-            String found = ended == 0 ? wrong(data) : "it ended with " + ended;
+            Path looked = PoweredDesk.looks(data);
+            looks += Files.exists(looked) ? Files.size(looked) : 0;
+            String found = (ended == 0) == ends ? wrong(data, ends) : "it ended with " + ended;
             if (!found.isEmpty()) {
                 wrong.add(calls + ": " + found);
             }
         }
-        return new Result(failing.size(), faults, wrong);
+        return new Result(failing.size(), faults, looks, wrong);
     }
 
-    private static String wrong(Path data) throws IOException {
+    /** On a disk that is well: SQLite's own check, then each row, then each answer. */
+    private static String wrong(Path data, boolean ends) throws IOException {
         List<String> acks = Files.readAllLines(data.resolve("acks"), StandardCharsets.US_ASCII);
-        if (acks.size() <= ORDERS) {
+        if (ends ? acks.size() <= ORDERS : acks.isEmpty()) {
             return "only " + acks.size() + " answers";
+        }
+        String integrity = IntegrityOf.log(data);
+        if (!integrity.equals("ok")) {
+            return integrity;
         }
         try {
             return Whole.wrong(Whole.events(data), acks);

@@ -4,13 +4,19 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import sopwell.desk.Answer;
+import sopwell.desk.DiskGuard;
+import sopwell.desk.DiskState;
 import sopwell.desk.Script;
 import sopwell.desk.StandCommand;
 import sopwell.desk.SteppedDesk;
@@ -32,14 +38,22 @@ public final class PoweredDesk {
         "2 beef dipped hot, fries", "beef dry sweet", "combo dipped both, cola", "3 fries"
     };
     private static final int BATCH_MAX = 3;
+    private static final int CHECKED_EVENTS = 1_000;
     private static final long FIRST_MS = 1_768_413_600_000L;
     private static final int TRIES_MAX = 50;
+    private static final int FAILURES_MAX = 3;
 
     private final Path data;
     private final SplittableRandom random;
     private final boolean full;
     private final Script script = new Script();
+    private final DiskGuard guard =
+            new DiskGuard(
+                    () -> Long.MAX_VALUE,
+                    new DiskGuard.Terms(0, 0, FAILURES_MAX, TimeUnit.MINUTES.toNanos(1)),
+                    System::nanoTime);
     private final FileChannel acks;
+    private final Set<String> why = new HashSet<>();
     private int made;
 
     private PoweredDesk(Path data, long seed, boolean full) throws IOException {
@@ -70,7 +84,9 @@ public final class PoweredDesk {
                 work(until);
                 return;
             } catch (LogFault notStarted) {
-                System.err.println("started again: " + notStarted.getMessage());
+                if (why.add(notStarted.getMessage())) {
+                    System.err.println("started again: " + notStarted.getMessage());
+                }
             }
         }
         work(until);
@@ -84,9 +100,13 @@ public final class PoweredDesk {
                                 : LooseLog.open(folder, Script.SETTINGS.stand())) {
             SteppedDesk desk =
                     new SteppedDesk(
-                            log, Script.SETTINGS, () -> java.time.Instant.ofEpochMilli(nowMs()));
+                            log,
+                            Script.SETTINGS,
+                            () -> java.time.Instant.ofEpochMilli(nowMs()),
+                            guard);
+            folder.checkOf(Script.SETTINGS.stand()).newest(log.lastSeq(), CHECKED_EVENTS);
             ask(
-                    desk,
+                    new Writing(desk, log),
                     List.of(new Asking("menu", "menu", new StandCommand.AdoptMenu(script.menu()))));
             while (made < until) {
                 List<Asking> batch = new ArrayList<>();
@@ -96,20 +116,24 @@ public final class PoweredDesk {
                     OrderCommand place = new OrderCommand.Place("", true, script.asked(call));
                     batch.add(new Asking("k" + made++, call, new StandCommand.ForOrders(place)));
                 }
-                ask(desk, batch);
+                ask(new Writing(desk, log), batch);
             }
         }
     }
+
+    /** A desk and what it writes to. */
+    private record Writing(SteppedDesk desk, EventLog log) {}
 
     private long nowMs() {
         return FIRST_MS + made * 1_000L;
     }
 
     /** Asks until everything is answered, and writes each answer down once it is known. */
-    private void ask(SteppedDesk desk, List<Asking> batch) throws IOException {
+    private void ask(Writing to, List<Asking> batch) throws IOException {
         List<Asking> left = batch;
         for (int i = 0; i < TRIES_MAX && !left.isEmpty(); i++) {
-            List<CompletableFuture<Answer>> answers = desk.run(left);
+            awaitWriting(to.log());
+            List<CompletableFuture<Answer>> answers = to.desk().run(left);
             List<Asking> failed = new ArrayList<>();
             for (int at = 0; at < left.size(); at++) {
                 if (answers.get(at).isCompletedExceptionally()) {
@@ -123,6 +147,27 @@ public final class PoweredDesk {
         if (!left.isEmpty()) {
             throw new IllegalStateException("not kept: " + left);
         }
+    }
+
+    /** While the stand only reads, nothing is asked; each look at the disk is noted. */
+    private void awaitWriting(EventLog log) throws IOException {
+        for (int i = 0; i < TRIES_MAX && isReadingOnly(); i++) {
+            Files.writeString(
+                    looks(data), ".", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+            guard.look(log::probe);
+        }
+        if (isReadingOnly()) {
+            throw new IllegalStateException("the disk did not get well");
+        }
+    }
+
+    private boolean isReadingOnly() {
+        return guard.state().kind() == DiskState.Kind.READING_ONLY;
+    }
+
+    /** Where the looks at the disk are noted: beside the folder, so that they never fail. */
+    static Path looks(Path data) {
+        return data.resolveSibling(data.getFileName() + ".looks");
     }
 
     private void acknowledge(String key, Answer answer) throws IOException {

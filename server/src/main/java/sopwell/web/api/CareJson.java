@@ -5,15 +5,17 @@ import java.io.IOException;
 import java.util.Locale;
 import sopwell.backup.BackupState;
 import sopwell.desk.ClockState;
+import sopwell.desk.DiskState;
 import sopwell.web.Care;
 
-/** Backups and the box's clock, for whoever watches over many stands. Stateless. */
+/** Backups, the box's clock and its disk, for whoever watches over many stands. Stateless. */
 final class CareJson {
     private CareJson() {}
 
     static void write(JsonGenerator json, Care care) throws IOException {
         backup(json, care.backup().get());
         clock(json, care.clock().get());
+        disk(json, care.disk().get());
     }
 
     private static void backup(JsonGenerator json, BackupState state) throws IOException {
@@ -51,6 +53,15 @@ final class CareJson {
         json.writeStringField("box", word(state.trust()));
         json.writeNumberField("boxMs", state.boxMs());
         json.writeNumberField("standMs", state.standMs());
+        json.writeEndObject();
+    }
+
+    private static void disk(JsonGenerator json, DiskState state) throws IOException {
+        json.writeObjectFieldStart("disk");
+        json.writeStringField("state", word(state.kind()));
+        if (state.freeBytes().isPresent()) {
+            json.writeNumberField("freeBytes", state.freeBytes().getAsLong());
+        }
         json.writeEndObject();
     }
 

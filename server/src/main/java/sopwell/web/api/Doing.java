@@ -6,6 +6,7 @@ import sopwell.desk.StandCommand;
 import sopwell.desk.StandCommand.ForOrders;
 import sopwell.log.Recorded;
 import sopwell.orders.OrderCommand;
+import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Actors;
 import sopwell.web.Problem;
@@ -65,10 +66,16 @@ final class Doing {
         return desk.submit(ask.key(), ask.fingerprint(), NEVER_DONE)
                 .thenApplyAsync(
                         answer ->
-                                answer.outcome() == Answer.Outcome.REFUSED
+                                isUndone(answer)
                                         ? Reply.problem(problem)
                                         : reply(answer, ask, done),
                         ask.exchange().getIoThread());
+    }
+
+    /** Whether it is known that the key stands for nothing: a stand that only reads can't say. */
+    private static boolean isUndone(Answer answer) {
+        return answer.outcome() == Answer.Outcome.REFUSED
+                && answer.refusal().orElseThrow().reason() != Reason.READING_ONLY;
     }
 
     private static Reply reply(Answer answer, Ask ask, Function<List<Recorded>, Reply> done) {

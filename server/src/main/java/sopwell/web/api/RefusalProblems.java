@@ -60,7 +60,15 @@ public final class RefusalProblems {
                     Reason.UNKNOWN_UNIT,
                     Reason.COUNT_WRONG);
 
+    /** What the computer can't keep just now; the same will be taken later. */
+    private static final Set<Reason> LATER = EnumSet.of(Reason.NO_ROOM, Reason.READING_ONLY);
+
     private RefusalProblems() {}
+
+    /** Whether the same is to be sent again later. */
+    public static boolean isForLater(Reason reason) {
+        return LATER.contains(reason);
+    }
 
     /** The problem document of a refusal. */
     static Problem of(Refusal refusal, T text) {
@@ -69,7 +77,8 @@ public final class RefusalProblems {
 
     /**
      * 404 for what does not exist, 412 for what was made from something older, 422 for what is
-     * asked wrongly, 409 for what can't be done as things stand.
+     * asked wrongly, 503 for what the computer can't keep just now, 409 for what can't be done as
+     * things stand.
      */
     public static int status(Reason reason) {
         if (ABSENT.contains(reason)) {
@@ -77,6 +86,9 @@ public final class RefusalProblems {
         }
         if (reason == Reason.RECIPES_CHANGED) {
             return 412;
+        }
+        if (isForLater(reason)) {
+            return 503;
         }
         return WRONG.contains(reason) ? 422 : 409;
     }

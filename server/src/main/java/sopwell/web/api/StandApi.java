@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import sopwell.desk.DiskState;
 import sopwell.menu.Menu;
 import sopwell.web.Problem;
 import sopwell.web.ProblemKind;
@@ -58,6 +59,7 @@ final class StandApi {
 
     CompletableFuture<Reply> health(HttpServerExchange exchange, T text) {
         Optional<String> damage = context.damage().get();
+        DiskState.Kind disk = context.care().disk().get().kind();
         return context.follower()
                 .ask(
                         stand ->
@@ -65,8 +67,7 @@ final class StandApi {
                                         200,
                                         json -> {
                                             json.writeStartObject();
-                                            json.writeStringField(
-                                                    "status", damage.isEmpty() ? "ok" : "damaged");
+                                            json.writeStringField("status", status(damage, disk));
                                             json.writeStringField(
                                                     "stand", stand.settings().stand());
                                             json.writeNumberField("seq", stand.seq());
@@ -78,6 +79,17 @@ final class StandApi {
                                             }
                                             json.writeEndObject();
                                         }));
+    }
+
+    /** The worst of what is wrong; a disk that is getting full is no reason to call anybody yet. */
+    private static String status(Optional<String> damage, DiskState.Kind disk) {
+        if (damage.isPresent()) {
+            return "damaged";
+        }
+        return switch (disk) {
+            case WELL, LOW -> "ok";
+            case NO_ROOM, READING_ONLY -> ProblemKind.code(disk);
+        };
     }
 
     CompletableFuture<Reply> description(HttpServerExchange exchange, T text) {

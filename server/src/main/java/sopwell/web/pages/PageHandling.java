@@ -205,10 +205,13 @@ final class PageHandling {
                             : page.answer(ask);
         } catch (Interrupted | DeskBusy busy) {
             LOGGER.log(Level.WARNING, "a screen had to be told to press again", busy);
-            reply = sentence(503, t.get("send.busy"), ask).with("Retry-After", "1");
+            reply = sentence(503, t.get("send.busy"), ask);
         } catch (RuntimeException bug) {
             LOGGER.log(Level.SEVERE, "a screen's request broke", bug);
             reply = sentence(500, t.get("api.broken"), ask);
+        }
+        if (reply.status() == 503) {
+            reply = reply.with("Retry-After", "1");
         }
         reply.with(VERSION, context.assets().version()).send(exchange);
     }

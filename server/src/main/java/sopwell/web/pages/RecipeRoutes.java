@@ -6,10 +6,12 @@ import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Menu;
+import sopwell.orders.Refusal;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeFault;
 import sopwell.web.Reply;
 import sopwell.web.T;
+import sopwell.web.api.RefusalProblems;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -130,7 +132,12 @@ final class RecipeRoutes {
         return switch (answer.outcome()) {
             case DONE, REPEATED ->
                     page(ask, 200, book(), new Shown(Map.of(), Map.of(), said(before, id, t)));
-            case REFUSED -> meanwhile(ask, typed);
+            case REFUSED -> {
+                Refusal refusal = answer.refusal().orElseThrow();
+                yield RefusalProblems.isForLater(refusal.reason())
+                        ? handling.refused(refusal, ask)
+                        : meanwhile(ask, typed);
+            }
             case KEY_REUSED -> handling.sentence(422, t.get("send.key"), ask);
         };
     }

@@ -1,11 +1,13 @@
 package sopwell.web.pages;
 
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import sopwell.backup.BackupState;
 import sopwell.backup.BackupState.Warning;
 import sopwell.desk.ClockState;
+import sopwell.desk.DiskState;
 import sopwell.storage.BackupRule;
 import sopwell.web.Care;
 
@@ -30,6 +32,7 @@ final class CareStub {
                     Warning.NONE,
                     Optional.empty());
     volatile ClockState clock = new ClockState(ClockState.Trust.RIGHT, 0, 0);
+    volatile DiskState disk = new DiskState(DiskState.Kind.WELL, OptionalLong.empty());
     final AtomicInteger asked = new AtomicInteger();
 
     Care care() {
@@ -39,7 +42,8 @@ final class CareStub {
                     asked.incrementAndGet();
                     return CompletableFuture.completedFuture(true);
                 },
-                () -> clock);
+                () -> clock,
+                () -> disk);
     }
 
     /** From now on something is wrong. */

@@ -96,6 +96,7 @@ final class PlantBed {
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx1g",
                         "-XX:+UseSerialGC",
+                        "-XX:TieredStopAtLevel=1",
                         "-Dsopwell.jar=" + jar,
                         "-Dsopwell.basedir=" + project,
                         "-cp",

@@ -34,7 +34,7 @@ class PlantsTest {
     void aBugTurnsItsTestRed(@TempDir Path folder) throws IOException, InterruptedException {
         Plant plant =
                 Plants.ALL.stream()
-                        .filter(one -> one.name().equals("frame-off-by-one"))
+                        .filter(one -> one.name().equals("tries-in-memory"))
                         .findFirst()
                         .orElseThrow();
         Path said = folder.resolve("said.txt");

@@ -29,7 +29,7 @@ class BoardPagesTest {
 
     private static String row(String page, String part) {
         int from = page.indexOf("id=\"row-" + part + "\"");
-        assertTrue(from > 0, "no row " + part);
+        assertTrue(from > 0, () -> "no row " + part + " in " + page);
         int next = page.indexOf("id=\"row-", from + 1);
         return page.substring(from, next < 0 ? page.length() : next);
     }
@@ -135,10 +135,13 @@ class BoardPagesTest {
         assertEquals(409, early.statusCode());
         assertTrue(early.body().contains("Fryer"), early.body());
         stand.press("/boards/fryer/parts/" + order + ".2.fryer/up", "c", Map.of());
-        assertTrue(row(stand.get("/pass").body(), order).contains("data-zone=\"whole\""));
-        stand.press("/pass/orders/" + order + "/handed", "d", Map.of());
+        String whole = row(stand.get("/pass").body(), order);
+        assertTrue(whole.contains("data-zone=\"whole\""), whole);
+        HttpResponse<String> done = stand.press("/pass/orders/" + order + "/handed", "d", Map.of());
+        assertEquals(200, done.statusCode(), done.body());
         String handed = row(stand.get("/pass").body(), order);
-        assertTrue(handed.contains("data-zone=\"handed\"") && handed.contains("brought-back"));
+        assertTrue(handed.contains("data-zone=\"handed\""), handed);
+        assertTrue(handed.contains("brought-back"), handed);
         stand.press("/pass/orders/" + order + "/brought-back", "e", Map.of());
         assertTrue(row(stand.get("/pass").body(), order).contains("data-zone=\"whole\""));
     }

@@ -1,12 +1,5 @@
 package sopwell.web.pages;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import sopwell.menu.Caution;
 import sopwell.prep.plan.PrepPlan.StepTime;
 import sopwell.prep.plan.PrepPlan.Task;
@@ -14,6 +7,15 @@ import sopwell.stock.recipes.PrepStep;
 import sopwell.stock.recipes.Recipe;
 import sopwell.stock.recipes.Watch;
 import sopwell.web.T;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * A day's tasks on paper, in one language or two side by side. Immutable.
@@ -29,6 +31,14 @@ public record PrepSheet(List<PrepView> views, LocalDate date) {
     /** The first language's texts, for what stands outside of the tasks. */
     public T t() {
         return views.get(0).t();
+    }
+
+    /** What stands before a line to write on, in every language that is printed. */
+    public String label(String key) {
+        return views.stream()
+                .map(view -> view.t().get(key))
+                .distinct()
+                .collect(Collectors.joining(" / "));
     }
 
     /** What is started on the date, in the order of time. */

@@ -148,7 +148,7 @@ class PrepPagesTest {
         String day = day(stand.get("/prep").body());
         String sheet = page("/prep/sheet?both=1&day=" + day);
         assertTrue(sheet.contains("Temp."), sheet);
-        assertTrue(sheet.contains("It gave"), sheet);
+        assertTrue(sheet.contains("It gave / Dio"), sheet);
         assertTrue(sheet.contains("The recipes name no allergen"), sheet);
         assertTrue(sheet.contains("Las recetas no nombran"), sheet);
         assertTrue(sheet.contains("what your local health department"), sheet);

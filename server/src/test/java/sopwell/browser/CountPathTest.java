@@ -1,6 +1,7 @@
 package sopwell.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,8 +48,10 @@ class CountPathTest {
             screen.click("button[value='measure']");
             screen.waitText("#clock .left", "reached");
             screen.waitText("#clock .last", "158 °F");
-            addARecipe(screen, stand.address());
             assertEquals(List.of(), screen.consoleErrors());
+            addARecipe(screen, stand.address());
+            List<String> errors = screen.consoleErrors();
+            assertTrue(errors.stream().allMatch(one -> one.contains("422")), errors::toString);
         }
     }
 

@@ -63,7 +63,7 @@ function acts(entry, old) {
   }
   return element('p', { class: 'acts' },
     old && button(say('outbox.send'), () => outbox.want(entry.id), 'send'),
-    button(say('outbox.open'), () => reopen(entry, setText), 'open'),
+    button(say('outbox.open'), () => reopen(entry), 'open'),
     throwButton(entry));
 }
 

@@ -1,12 +1,14 @@
 // Placing an order: it goes into the outbox first and to the server from there. With the server
 // there, that is one step; with it away, the order waits here and the guest is told a label.
 import { element, refuse } from './dom.js';
+import * as draft from './draft.js';
 import { current, isOutdated, renew, say } from './kit.js';
 import { draw, readNow } from './reading.js';
 import { now } from './server-clock.js';
 import * as outbox from './outbox.js';
 import { offer } from './pay-away.js';
 import { newKey } from './keys.js';
+import { setText } from './call-line.js';
 
 const PATIENCE_MS = 900;
 
@@ -94,6 +96,7 @@ async function heard(news) {
     // What was typed stands in the line still, so it need not wait in the outbox too.
     if (call.value === entry.call) {
       await outbox.remove(entry.id);
+      keepDraft();
     }
     call.focus();
     return;
@@ -120,9 +123,10 @@ async function place() {
     return;
   }
   const entry = entryOf(view);
-  underWay = { id: -1 };
+  underWay = { id: -1, call: entry.call };
   try {
     const kept = await outbox.put(entry, opened);
+    draft.forget();
     opened = 0;
     underWay = kept;
     setTimeout(() => keepHere(kept.id), PATIENCE_MS);
@@ -134,13 +138,36 @@ async function place() {
   }
 }
 
+function fill(taken) {
+  name.value = taken.name;
+  form.querySelector(`[name="service"][value="${taken.service}"]`).checked = true;
+  setText(taken.call);
+}
+
 // An order from the outbox comes back into the line, and is replaced when it is placed.
-export function reopen(entry, setText) {
+export function reopen(entry) {
   opened = entry.id;
-  name.value = entry.name;
-  form.querySelector(`[name="service"][value="${entry.service}"]`).checked = true;
-  setText(entry.call);
+  fill(entry);
   call.focus();
+}
+
+// Without a reader nobody could tell a card's number, so nothing is kept then.
+function keepDraft() {
+  if (!current() || form.dataset.edit === 'true' || underWay?.call === call.value) {
+    return;
+  }
+  const safe = (text) => (current().holdsCard(text) ? '' : text);
+  const service = form.querySelector('[name="service"]:checked').value;
+  draft.keep({ call: safe(call.value), name: safe(name.value), service, opened });
+}
+
+// What was being typed when the page went away; never over what is typed by now.
+function restoreDraft() {
+  const taken = draft.kept();
+  if (taken && !call.value && !name.value && form.dataset.edit === 'false') {
+    opened = taken.opened;
+    fill(taken);
+  }
 }
 
 form.addEventListener('submit', (event) => {
@@ -160,6 +187,11 @@ for (const emptied of ['input', 'read']) {
     opened = call.value ? opened : 0;
   });
 }
+
+form.addEventListener('input', keepDraft);
+call.addEventListener('read', keepDraft);
+document.body.addEventListener('placed', keepDraft);
+document.body.addEventListener('kit:ready', restoreDraft, { once: true });
 
 outbox.watch(heard);
 

@@ -1,5 +1,12 @@
 package sopwell;
 
+import sopwell.access.Access;
+import sopwell.access.Actor;
+import sopwell.access.Outcome;
+import sopwell.access.Role;
+import sopwell.access.Shown;
+import sopwell.access.Use;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -11,19 +18,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
-import sopwell.access.Access;
-import sopwell.access.Actor;
-import sopwell.access.Outcome;
-import sopwell.access.Role;
-import sopwell.access.Shown;
-import sopwell.access.Use;
 
 /** A closed stand with somebody of each role, a device of each use, and a clock set by hand. */
 public final class GateStand implements AutoCloseable {
@@ -51,8 +54,18 @@ public final class GateStand implements AutoCloseable {
 
     /** Starts one that measures times by a clock of the test. */
     public GateStand(LongSupplier nanos) {
+        this("127.0.0.1", Optional.empty(), nanos);
+    }
+
+    /** Starts one at an address of this machine, over plain http and by this machine's clock. */
+    public GateStand(String host) {
+        this(host, Optional.of(InstantSource.system()), System::nanoTime);
+    }
+
+    private GateStand(String host, Optional<InstantSource> clock, LongSupplier nanos) {
         Config.Serve asked = new Config.Serve();
-        asked.host = "127.0.0.1";
+        asked.host = host;
+        asked.plainHttp = true;
         asked.port = 0;
         asked.startWith = Config.StartWith.menu;
         try {
@@ -62,7 +75,8 @@ public final class GateStand implements AutoCloseable {
             stand =
                     RunningStand.start(
                             asked,
-                            new RunningStand.Clocks(() -> Instant.ofEpochMilli(nowMs.get()), nanos),
+                            new RunningStand.Clocks(
+                                    clock.orElse(() -> Instant.ofEpochMilli(nowMs.get())), nanos),
                             DiskWatch.Disk.of(asked.data));
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);

@@ -3,10 +3,6 @@ package sopwell.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.net.URI;
-import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -15,7 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
+
 import sopwell.crash.StandProcess;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.List;
 
 /**
  * The main job on the real server in two windows: a call is keyed at the counter, made at the line,
@@ -124,6 +126,36 @@ class WalkingPathTest {
         assertEquals(1, line.count("#board [data-row]"));
         line.keys("1");
         line.waitGone("[data-row]");
+    }
+
+    @Test
+    void aCallBeingTypedOutlivesAReloadAndAPlacedOneDoesNotComeBack() {
+        openBoth();
+        counter.type("#name", "Theo");
+        counter.click("input[name='service'][value='here']");
+        counter.type("#call", "2 beef dipped h");
+        reload();
+        counter.waitText("#reading", "2");
+        assertEquals("2 beef dipped h", counter.waitFor("#call").getDomProperty("value"));
+        assertEquals("Theo", counter.waitFor("#name").getDomProperty("value"));
+        counter.waitFor("input[value='here']:checked");
+        counter.type("#call", "ot");
+        counter.keys(Keys.ENTER);
+        counter.waitText("#answer .placed-number", "Order 1");
+        reload();
+        assertEquals("", counter.waitFor("#call").getDomProperty("value"));
+        assertEquals("", counter.waitFor("#name").getDomProperty("value"));
+
+        counter.type("#call", "fries");
+        counter.type("#name", "4111 1111 1111 1111");
+        reload();
+        counter.waitText("#reading", "fries");
+        assertEquals("", counter.waitFor("#name").getDomProperty("value"), "a card's number");
+    }
+
+    private void reload() {
+        counter.open(stand.address() + "/counter");
+        counter.waitFor("#call-form[data-reader]");
     }
 
     private StandProcess start(int port) throws IOException {

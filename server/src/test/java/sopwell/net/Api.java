@@ -1,21 +1,24 @@
 package sopwell.net;
 
 import com.fasterxml.jackson.databind.JsonNode;
+
+import sopwell.web.RawConnection;
+import sopwell.web.StandServer;
+
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import sopwell.web.RawConnection;
-import sopwell.web.StandServer;
 
 /**
  * Asks a stand, each time over a connection of its own, so that each request has a fate of its own.
  * Thread-safe.
  *
  * @param patienceMillis how long an answer may take
+ * @param who a header line that says who asks, ended; empty at a stand that is open
  */
-record Api(InetSocketAddress server, int patienceMillis) {
+record Api(InetSocketAddress server, int patienceMillis, String who) {
     private static final String END_OF_HEAD = "\r\n\r\n";
 
     /** An answer. */
@@ -27,6 +30,10 @@ record Api(InetSocketAddress server, int patienceMillis) {
         JsonNode json() {
             return StandServer.tree(body);
         }
+    }
+
+    Api(InetSocketAddress server, int patienceMillis) {
+        this(server, patienceMillis, "");
     }
 
     static Api at(String address, int patienceMillis) {
@@ -78,6 +85,7 @@ record Api(InetSocketAddress server, int patienceMillis) {
                             + ":"
                             + server.getPort()
                             + "\r\nConnection: close\r\n"
+                            + who
                             + headers
                             + "Content-Length: "
                             + bytes.length

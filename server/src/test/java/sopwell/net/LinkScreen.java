@@ -1,14 +1,16 @@
 package sopwell.net;
 
 import com.fasterxml.jackson.databind.JsonNode;
+
+import sopwell.web.RawScreen;
+import sopwell.web.Seen;
+import sopwell.web.StandServer;
+
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import sopwell.web.RawScreen;
-import sopwell.web.Seen;
-import sopwell.web.StandServer;
 
 /**
  * A program at a board over a bad link, as the interface's guide has it: it folds frames, holds its
@@ -24,6 +26,7 @@ final class LinkScreen implements AutoCloseable {
 
     private final InetSocketAddress server;
     private final String board;
+    private final RawScreen.Manner manner;
     private final Thread thread;
     private volatile boolean over;
     private volatile boolean connected;
@@ -35,8 +38,14 @@ final class LinkScreen implements AutoCloseable {
     private String fault = "";
 
     LinkScreen(InetSocketAddress server, String board) {
+        this(server, board, RawScreen.Manner.json());
+    }
+
+    /** The same at a stand that wants to know who looks. */
+    LinkScreen(InetSocketAddress server, String board, RawScreen.Manner manner) {
         this.server = server;
         this.board = board;
+        this.manner = manner;
         this.thread = new Thread(this::live, "screen " + board);
         thread.setDaemon(true);
         thread.start();
@@ -83,7 +92,7 @@ final class LinkScreen implements AutoCloseable {
 
     private void live() {
         while (!over) {
-            try (RawScreen screen = RawScreen.at(server, board, OPENS_MILLIS)) {
+            try (RawScreen screen = RawScreen.at(server, board, OPENS_MILLIS, manner)) {
                 follow(screen);
             } catch (IOException unreachable) {
                 connected = false;

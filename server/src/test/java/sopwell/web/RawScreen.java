@@ -1,6 +1,7 @@
 package sopwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+
 import java.io.DataInputStream;
 import java.io.EOFException;
 import java.io.IOException;
@@ -80,10 +81,17 @@ public final class RawScreen implements AutoCloseable {
      */
     public static RawScreen at(InetSocketAddress server, String board, int patienceMillis)
             throws IOException {
+        return at(server, board, patienceMillis, Manner.json());
+    }
+
+    /** The same in a manner of its own. */
+    public static RawScreen at(
+            InetSocketAddress server, String board, int patienceMillis, Manner manner)
+            throws IOException {
         RawConnection made = new RawConnection(server, 0, patienceMillis);
         String host = server.getAddress().getHostAddress() + ":" + server.getPort();
         try {
-            RawScreen screen = new RawScreen(made, host, "/ws/boards/" + board, Manner.json());
+            RawScreen screen = new RawScreen(made, host, "/ws/boards/" + board, manner);
             if (!screen.answer.startsWith("HTTP/1.1 101 ")) {
                 throw new IOException("no socket: " + screen.answer);
             }

@@ -1,5 +1,8 @@
 package sopwell.web.pages;
 
+import sopwell.Check;
+import sopwell.web.Fingerprint;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,8 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import sopwell.Check;
-import sopwell.web.Fingerprint;
 
 /**
  * The static files, read once from the class path. Their common version stands in their address, so
@@ -105,6 +106,7 @@ public final class Assets {
                     "js/outbox-turn.js",
                     "js/outbox.js",
                     "js/outbox-view.js",
+                    "js/draft.js",
                     "js/place.js",
                     "js/pay-away.js",
                     "icon.svg",

@@ -132,7 +132,7 @@ class WalkingPathTest {
     void aCallBeingTypedOutlivesAReloadAndAPlacedOneDoesNotComeBack() {
         openBoth();
         counter.type("#name", "Theo");
-        counter.click("input[name='service'][value='here']");
+        counter.click(".service input[value='here'] + span");
         counter.type("#call", "2 beef dipped h");
         reload();
         counter.waitText("#reading", "2");

@@ -23,6 +23,11 @@ public record Problem(
         this(status, code, detail, place, List.of());
     }
 
+    /** The same with what it is about, place by place. */
+    public Problem with(List<MenuFault> places) {
+        return new Problem(status, code, detail, place, places);
+    }
+
     /** A problem of a document, with everything that is wrong with it. */
     public static Problem of(ProblemKind kind, T text, List<MenuFault> faults) {
         String detail = text.of("api." + kind.code(), faults.size());

@@ -77,14 +77,7 @@ final class RecipeApi {
         }
         return context.follower()
                 .ask(Stand::recipes)
-                .thenApply(
-                        inForce ->
-                                new Problem(
-                                        plain.status(),
-                                        plain.code(),
-                                        plain.detail(),
-                                        plain.place(),
-                                        RecipeChanges.between(inForce, sent, text)));
+                .thenApply(inForce -> plain.with(RecipeChanges.between(inForce, sent, text)));
     }
 
     /** The revision that is in force now; a book that was in force already came to no event. */

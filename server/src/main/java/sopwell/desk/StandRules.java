@@ -1,8 +1,5 @@
 package sopwell.desk;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenRules;
 import sopwell.kitchen.PaceEvent;
@@ -29,6 +26,10 @@ import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.LarderRules;
 import sopwell.stock.recipes.RecipeRules;
 import sopwell.till.TillRules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
 final class StandRules {
@@ -111,6 +112,7 @@ final class StandRules {
             case CALENDAR ->
                     CalendarRules.decide(
                             stand.calendar(),
+                            stand.recipes(),
                             ((StandCommand.ForCalendar) command).command(),
                             stand.deciding(nowMs));
             case PLAN -> plan(stand, (StandCommand.ForPlan) command);

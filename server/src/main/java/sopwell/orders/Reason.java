@@ -195,5 +195,27 @@ public enum Reason {
     /** The disk is nearly full; what is left is for what was begun. */
     NO_ROOM,
     /** The disk does not take what is written; nothing is tried until it does. */
-    READING_ONLY
+    READING_ONLY,
+    /** A setting is no number in its range; args: field, as typed, least, most. */
+    TERMS_NUMBER,
+    /** A setting is no amount of money; args: field, as typed. */
+    TERMS_MONEY,
+    /** A setting is no time of day; args: field, as typed. */
+    TERMS_TIME,
+    /** The kitchen's hours are no times, or end before they begin; args: weekday, from, to. */
+    KITCHEN_HOURS,
+    /** More is set of something than can be; args: the most. */
+    TERMS_MANY,
+    /** The book of recipes has no such resource; args: its id. */
+    UNKNOWN_RESOURCE,
+    /** A date with its time can't be read; args: as typed, an example. */
+    OUT_MOMENT,
+    /** Something would be in order again before it breaks; args: from, until. */
+    OUT_SPAN,
+    /** A clock is not said what it is for, or at too great length; args: the most characters. */
+    CLOCK_NAME,
+    /** As many clocks run as can; args: the most. */
+    TOO_MANY_CLOCKS,
+    /** No such clock runs; args: its id. */
+    UNKNOWN_CLOCK
 }

@@ -4,6 +4,7 @@ import sopwell.prep.PrepAsk.When;
 import sopwell.prep.forecast.PastDay;
 import sopwell.prep.forecast.PastDay.Hours;
 import sopwell.prep.plan.PlanAsk.OpenDay;
+import sopwell.stock.recipes.KitchenHours;
 
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -32,10 +33,12 @@ final class Opening {
     private static final int DAY_MINUTES = 1_440;
 
     private final PrepAsk ask;
+    private final KitchenHours kitchen;
     private final List<PastDay> open;
 
-    Opening(PrepAsk ask, List<PastDay> learned) {
+    Opening(PrepAsk ask, KitchenHours kitchen, List<PastDay> learned) {
         this.ask = ask;
+        this.kitchen = kitchen;
         this.open = learned.stream().filter(PastDay::open).toList();
     }
 
@@ -43,13 +46,15 @@ final class Opening {
     List<OpenDay> next(int many) {
         When when = ask.when();
         Set<DayOfWeek> weekdays = weekdays();
+        LocalDate first = ask.terms().kitchen().opensOn().orElse(when.today());
         List<OpenDay> days = new ArrayList<>();
         for (int d = 0; d < many * 7 && days.size() < many; d++) {
             LocalDate date = when.today().plusDays(d);
             boolean isOpen =
                     (weekdays.contains(date.getDayOfWeek())
                                     || ask.calendar().hours().containsKey(date))
-                            && !ask.calendar().closed().contains(date);
+                            && !ask.calendar().closed().contains(date)
+                            && !date.isBefore(first);
             if (isOpen && (d > 0 || rest() > REST_MIN)) {
                 days.add(new OpenDay(date, ready(date)));
             }
@@ -62,7 +67,7 @@ final class Opening {
      * things: once some weeks are known, a weekday without a sale in them is no open one.
      */
     private Set<DayOfWeek> weekdays() {
-        Set<DayOfWeek> kitchen = ask.stock().book().hours().days().keySet();
+        Set<DayOfWeek> attended = kitchen.days().keySet();
         LocalDate last = open.isEmpty() ? LocalDate.MIN : open.get(open.size() - 1).date();
         List<LocalDate> late =
                 open.stream()
@@ -71,14 +76,14 @@ final class Opening {
                         .toList();
         Set<DayOfWeek> sold = new TreeSet<>();
         late.forEach(date -> sold.add(date.getDayOfWeek()));
-        if (kitchen.isEmpty()) {
+        if (attended.isEmpty()) {
             return sold;
         }
         boolean known = !late.isEmpty() && late.get(0).plusDays(KNOWN_DAYS).isBefore(last);
         if (known) {
-            sold.retainAll(kitchen);
+            sold.retainAll(attended);
         }
-        return known && !sold.isEmpty() ? sold : kitchen;
+        return known && !sold.isEmpty() ? sold : attended;
     }
 
     private Instant ready(LocalDate date) {
@@ -98,7 +103,7 @@ final class Opening {
         List<PastDay> alike =
                 alike(open.stream().filter(day -> day.hours().isKnown()).toList(), weekday);
         if (alike.isEmpty()) {
-            return ask.terms().opens();
+            return ask.terms().numbers().opens();
         }
         List<Integer> first = alike.stream().map(day -> day.hours().from()).sorted().toList();
         int minute = Math.min(DAY_MINUTES - 1, first.get(first.size() / 2));
@@ -133,12 +138,9 @@ final class Opening {
 
     /** Without history as much is sold in each hour until the kitchen closes. */
     private double even(int minute) {
-        int from = ask.terms().opens().toSecondOfDay() / 60;
+        int from = ask.terms().numbers().opens().toSecondOfDay() / 60;
         int to =
-                ask.stock()
-                        .book()
-                        .hours()
-                        .on(ask.when().today().getDayOfWeek())
+                kitchen.on(ask.when().today().getDayOfWeek())
                         .map(span -> span.to().toSecondOfDay() / 60)
                         .orElse(DAY_MINUTES);
         return to <= from ? 1 : Math.max(0, Math.min(1, (double) (to - minute) / (to - from)));

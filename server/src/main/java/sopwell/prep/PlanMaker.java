@@ -1,18 +1,9 @@
 package sopwell.prep;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import sopwell.mix.DayTally;
 import sopwell.prep.MadePlan.Basis;
 import sopwell.prep.MadePlan.Ground;
+import sopwell.prep.calendar.PrepTerms;
 import sopwell.prep.forecast.ComingDay;
 import sopwell.prep.forecast.DayForecast;
 import sopwell.prep.forecast.Forecaster;
@@ -29,6 +20,17 @@ import sopwell.prep.plan.PrepPlan;
 import sopwell.prep.plan.PrepPlan.Warning;
 import sopwell.prep.quantity.Stakes;
 import sopwell.stock.recipes.RecipeBook;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Joins what was sold, what recipes take and what is on hand into a plan. The same question gives
@@ -49,7 +51,7 @@ public final class PlanMaker {
     private PlanMaker(PrepAsk ask) {
         LocalDate today = ask.when().today();
         this.ask = ask;
-        this.book = ask.stock().book();
+        this.book = SetBook.of(ask.stock().book(), ask.terms().kitchen());
         Map<LocalDate, PastDay> past = new TreeMap<>();
         ask.past().days().stream()
                 .filter(day -> day.date().isBefore(today))
@@ -58,7 +60,7 @@ public final class PlanMaker {
         this.tallies =
                 ask.past().tallies().stream().filter(day -> day.date().isBefore(today)).toList();
         this.onHand = new OnHand(ask.stock(), ask.when());
-        this.opening = new Opening(ask, learned);
+        this.opening = new Opening(ask, book.hours(), learned);
     }
 
     /** The plan for the next open days. */
@@ -88,6 +90,7 @@ public final class PlanMaker {
         List<DemandFor> demand = new Demands(kinds, takings, forecasts, this::part).all(ask.menu());
         List<PlanAsk.Busy> busy = new ArrayList<>(onHand.busy());
         busy.addAll(ask.calendar().busy());
+        busy.addAll(SetBook.out(book, ask));
         PlanAsk planAsk =
                 new PlanAsk(
                         book,
@@ -116,7 +119,7 @@ public final class PlanMaker {
                 planAsk.stock(),
                 stakes,
                 used,
-                ask.terms().withHands(planAsk.terms().hands()),
+                ask.terms().numbers().withHands(planAsk.terms().hands()),
                 basis,
                 plan);
     }
@@ -190,7 +193,8 @@ public final class PlanMaker {
             return Guesses.NONE;
         }
         Map<String, Double> even = new TreeMap<>();
-        double each = (double) ask.terms().guessPieces() / Math.max(1, ask.menu().items().size());
+        double pieces = ask.terms().numbers().guessPieces();
+        double each = pieces / Math.max(1, ask.menu().items().size());
         ask.menu().items().forEach(item -> even.put(item.id(), each));
         return new Guesses(even);
     }
@@ -217,12 +221,19 @@ public final class PlanMaker {
     }
 
     private Terms terms() {
-        int hands =
+        PrepTerms numbers = ask.terms().numbers();
+        int said =
                 book.resources().stream()
                         .filter(one -> one.id().equals("hands"))
                         .mapToInt(one -> one.slots())
                         .findFirst()
-                        .orElse(ask.terms().hands());
-        return new Terms(stakes, Map.of(), hands, ask.coolMinutesMax(), ask.terms().deliveredBy());
+                        .orElse(PrepTerms.HANDS_USUAL);
+        return new Terms(
+                stakes,
+                ask.terms().kitchen().reviewDays(),
+                numbers.hands() > 0 ? numbers.hands() : said,
+                ask.coolMinutesMax(),
+                numbers.deliveredBy(),
+                ask.terms().kitchen().away());
     }
 }

@@ -1,5 +1,17 @@
 package sopwell.prep;
 
+import sopwell.menu.Menu;
+import sopwell.mix.DayTally;
+import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.prep.calendar.OwnerTerms;
+import sopwell.prep.forecast.Occasion;
+import sopwell.prep.forecast.Outlook;
+import sopwell.prep.forecast.PastDay;
+import sopwell.prep.forecast.PastDay.Hours;
+import sopwell.prep.plan.PlanAsk.Busy;
+import sopwell.stock.larder.StockNow;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -8,16 +20,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import sopwell.menu.Menu;
-import sopwell.mix.DayTally;
-import sopwell.prep.calendar.CalendarDay;
-import sopwell.prep.calendar.OwnerCalendar;
-import sopwell.prep.forecast.Occasion;
-import sopwell.prep.forecast.Outlook;
-import sopwell.prep.forecast.PastDay;
-import sopwell.prep.forecast.PastDay.Hours;
-import sopwell.prep.plan.PlanAsk.Busy;
-import sopwell.stock.larder.StockNow;
 
 /**
  * All that a plan is made from. Immutable.
@@ -34,7 +36,7 @@ public record PrepAsk(
         StockNow stock,
         Past past,
         Calendar calendar,
-        PrepTerms terms,
+        OwnerTerms terms,
         int coolMinutesMax,
         When when) {
     /**

@@ -1,5 +1,15 @@
 package sopwell.prep;
 
+import sopwell.prep.Kinds.Kind;
+import sopwell.prep.calendar.KitchenTerms.Cost;
+import sopwell.prep.calendar.OwnerTerms;
+import sopwell.prep.calendar.PrepTerms;
+import sopwell.prep.quantity.Stakes;
+import sopwell.stock.larder.Measures;
+import sopwell.stock.recipes.Ingredient;
+import sopwell.stock.recipes.Recipe;
+import sopwell.stock.recipes.RecipeBook;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -8,11 +18,6 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import sopwell.prep.Kinds.Kind;
-import sopwell.prep.quantity.Stakes;
-import sopwell.stock.recipes.Ingredient;
-import sopwell.stock.recipes.Recipe;
-import sopwell.stock.recipes.RecipeBook;
 
 /**
  * What ingredients cost, and what it costs to be short of one: the margin of the pieces that need
@@ -23,11 +28,15 @@ final class Worth {
     private static final int PLACES = 6;
     private static final BigDecimal LEAST = new BigDecimal("0.000001");
 
+    private final RecipeBook book;
     private final PrepTerms terms;
+    private final Map<String, Cost> set;
     private final Map<String, BigDecimal> costs = new HashMap<>();
 
-    Worth(RecipeBook book, PrepTerms terms) {
-        this.terms = terms;
+    Worth(RecipeBook book, OwnerTerms terms) {
+        this.book = book;
+        this.terms = terms.numbers();
+        this.set = terms.kitchen().costs();
         List<Ingredient> upward = new ArrayList<>(book.downward());
         Collections.reverse(upward);
         for (Ingredient one : upward) {
@@ -85,11 +94,33 @@ final class Worth {
             }
         }
         BigDecimal shortage = taken.signum() == 0 ? LEAST : lost.divide(taken, DIGITS).max(LEAST);
-        BigDecimal waste = rounded(cost(ingredient));
+        BigDecimal waste = cost(ingredient);
+        if (isSet(ingredient)) {
+            Cost cost = set.get(ingredient);
+            shortage = cost.shortCents().isEmpty() ? shortage : each(cost, ingredient, true);
+            waste = cost.wasteCents().isEmpty() ? waste : each(cost, ingredient, false);
+        }
+        waste = rounded(waste);
         return new Stakes(
                 rounded(shortage).max(LEAST),
                 waste,
                 rounded(waste.multiply(BigDecimal.valueOf(terms.nightPerMille(), 3))));
+    }
+
+    /** A unit that the ingredient is counted in no more says nothing. */
+    private boolean isSet(String ingredient) {
+        return set.containsKey(ingredient)
+                && Measures.inBase(book.ingredient(ingredient), set.get(ingredient).unit())
+                        .isPresent();
+    }
+
+    /** What the owner has set for one of a unit, for one base unit. */
+    private BigDecimal each(Cost cost, String ingredient, boolean isShort) {
+        int cents = (isShort ? cost.shortCents() : cost.wasteCents()).getAsInt();
+        return BigDecimal.valueOf(cents)
+                .divide(
+                        Measures.inBase(book.ingredient(ingredient), cost.unit()).orElseThrow(),
+                        DIGITS);
     }
 
     private static BigDecimal rounded(BigDecimal cents) {

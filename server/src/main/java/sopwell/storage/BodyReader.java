@@ -3,6 +3,7 @@ package sopwell.storage;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,6 +109,11 @@ final class BodyReader implements AutoCloseable {
         }
         field = json.nextFieldName();
         return entries;
+    }
+
+    /** The same, or none when the list is left out. */
+    <T> List<T> objectsIfAny(String name, Each<T> each) throws IOException {
+        return isNext(name) ? objects(name, each) : List.of();
     }
 
     /** The bytes of one object inside the body, as a reader of trees wants them. */

@@ -1,16 +1,17 @@
 package sopwell.storage;
 
+import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.calendar.NamedOccasion;
+import sopwell.prep.calendar.OpenHours;
+import sopwell.prep.calendar.OwnerCalendar;
+
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import sopwell.prep.calendar.CalendarDay;
-import sopwell.prep.calendar.CalendarEvent;
-import sopwell.prep.calendar.NamedOccasion;
-import sopwell.prep.calendar.OpenHours;
-import sopwell.prep.calendar.OwnerCalendar;
 
 /** The written form of the owner's calendar, version 1. Stateless. */
 final class CalendarBodies {
@@ -26,6 +27,7 @@ final class CalendarBodies {
                     fields.text("item", guess.getKey());
                     fields.number("pieces", guess.getValue());
                 });
+        TermsBodies.write(body, calendar.terms());
     }
 
     private static void day(BodyWriter body, CalendarDay day) throws IOException {
@@ -49,7 +51,8 @@ final class CalendarBodies {
         Map<String, Integer> guesses = new TreeMap<>();
         body.objects("guesses", each -> Map.entry(each.text("item"), each.whole("pieces")))
                 .forEach(guess -> guesses.put(guess.getKey(), guess.getValue()));
-        return new CalendarEvent.CalendarSet(OwnerCalendar.of(days, guesses));
+        return new CalendarEvent.CalendarSet(
+                OwnerCalendar.of(days, guesses).with(TermsBodies.read(body)));
     }
 
     private static CalendarDay day(BodyReader body) throws IOException {

@@ -1,7 +1,5 @@
 package sopwell.storage;
 
-import java.io.IOException;
-import java.time.DateTimeException;
 import sopwell.Check;
 import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
@@ -23,6 +21,9 @@ import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.TillEvent;
+
+import java.io.IOException;
+import java.time.DateTimeException;
 
 /**
  * Turns events into their written form and back. Stateless, thread-safe.
@@ -161,6 +162,9 @@ final class EventCodec {
             case INGREDIENT_WASTED -> LarderBodies.read(body, LarderEvent.Kind.WASTED);
             case INGREDIENT_DELIVERED -> LarderBodies.read(body, LarderEvent.Kind.DELIVERED);
             case SLICER_CLEANED -> LarderBodies.read(body, LarderEvent.Kind.SLICER_CLEANED);
+            case CLOCK_STARTED -> LarderBodies.read(body, LarderEvent.Kind.CLOCK_STARTED);
+            case CLOCK_MEASURED -> LarderBodies.read(body, LarderEvent.Kind.CLOCK_MEASURED);
+            case CLOCK_STOPPED -> LarderBodies.read(body, LarderEvent.Kind.CLOCK_STOPPED);
             case STOCK_CARRIED -> LarderBodies.read(body, LarderEvent.Kind.CARRIED);
             case BATCH_STARTED -> BatchBodies.read(body, BatchEvent.Kind.STARTED);
             case BATCH_MOVED -> BatchBodies.read(body, BatchEvent.Kind.MOVED);

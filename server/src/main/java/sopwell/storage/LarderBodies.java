@@ -1,7 +1,5 @@
 package sopwell.storage;
 
-import java.io.IOException;
-import java.time.LocalDate;
 import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.Held;
 import sopwell.stock.larder.Label;
@@ -11,6 +9,9 @@ import sopwell.stock.larder.Measure;
 import sopwell.stock.larder.Yields;
 import sopwell.stock.safety.Reading;
 import sopwell.stock.safety.Temperature;
+
+import java.io.IOException;
+import java.time.LocalDate;
 
 /** The written form of what happens to what is kept, version 1. Stateless. */
 final class LarderBodies {
@@ -30,6 +31,9 @@ final class LarderBodies {
                 body.textIfAny("note", delivered.note());
             }
             case SLICER_CLEANED -> {}
+            case CLOCK_STARTED -> ClockBodies.started(body, (LarderEvent.ClockStarted) event);
+            case CLOCK_MEASURED -> ClockBodies.measured(body, (LarderEvent.ClockMeasured) event);
+            case CLOCK_STOPPED -> ClockBodies.stopped(body, (LarderEvent.ClockStopped) event);
             case CARRIED -> carried(body, (StockCarried) event);
         }
     }
@@ -41,6 +45,9 @@ final class LarderBodies {
             case DELIVERED ->
                     new LarderEvent.IngredientDelivered(measure(body), body.textOr("note"));
             case SLICER_CLEANED -> new LarderEvent.SlicerCleaned();
+            case CLOCK_STARTED -> ClockBodies.started(body);
+            case CLOCK_MEASURED -> ClockBodies.measured(body);
+            case CLOCK_STOPPED -> ClockBodies.stopped(body);
             case CARRIED -> carried(body);
         };
     }
@@ -67,6 +74,7 @@ final class LarderBodies {
         body.objects("yields", carried.yields(), LarderBodies::yields);
         body.number("started", carried.started());
         body.numberIfAny("slicerCleanedAtMs", carried.slicerCleanedAtMs());
+        ClockBodies.carried(body, carried);
     }
 
     private static StockCarried carried(BodyReader body) throws IOException {
@@ -76,7 +84,9 @@ final class LarderBodies {
                 body.objects("labels", LarderBodies::label),
                 body.objects("yields", LarderBodies::yields),
                 body.whole("started"),
-                body.numberOr("slicerCleanedAtMs"));
+                body.numberOr("slicerCleanedAtMs"),
+                body.objectsIfAny("clocks", ClockBodies::clock),
+                (int) body.numberOr("clocksStarted"));
     }
 
     private static void held(BodyWriter body, Held held) throws IOException {
@@ -127,12 +137,12 @@ final class LarderBodies {
                 body.textOr("preparedOn"));
     }
 
-    private static void reading(BodyWriter body, Reading reading) throws IOException {
+    static void reading(BodyWriter body, Reading reading) throws IOException {
         body.number("atMs", reading.atMs());
         body.number("hundredthsF", reading.temperature().hundredthsF());
     }
 
-    private static Reading reading(BodyReader body) throws IOException {
+    static Reading reading(BodyReader body) throws IOException {
         return new Reading(body.number("atMs"), new Temperature(body.whole("hundredthsF")));
     }
 

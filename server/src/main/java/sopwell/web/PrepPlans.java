@@ -1,14 +1,5 @@
 package sopwell.web;
 
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import sopwell.Limits;
 import sopwell.desk.DayBook;
 import sopwell.desk.DeskBusy;
@@ -22,9 +13,18 @@ import sopwell.orders.StandSettings;
 import sopwell.prep.MadePlan;
 import sopwell.prep.PlanMaker;
 import sopwell.prep.PrepAsk;
-import sopwell.prep.PrepTerms;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.stock.larder.StockNow;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Makes the plan of prep on a thread of its own, and keeps it until something happens at the stand
@@ -133,7 +133,7 @@ public final class PrepPlans implements AutoCloseable {
                         seen.stock(),
                         before,
                         PrepAsk.Calendar.of(seen.calendar()),
-                        PrepTerms.USUAL,
+                        seen.calendar().terms(),
                         settings.safety().food().cooling().totalMinutes(),
                         new PrepAsk.When(now, settings.zone()));
         return new Made(seen.seq(), PlanMaker.make(ask));

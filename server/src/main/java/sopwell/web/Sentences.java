@@ -65,12 +65,23 @@ final class Sentences {
             case COUNT_WRONG, BAGS_RANGE, UNKNOWN_PAN, LEVEL_RANGE -> plain(key, args);
             case RECIPES_CHANGED, INGREDIENT_KEPT -> plain(key, args);
             case CALENDAR_DATE, CALENDAR_HOURS, OCCASION_NAME, OCCASION_PERCENT -> plain(key, args);
-            case OCCASIONS_MANY, UNKNOWN_OCCASION, GUESS_RANGE -> plain(key, args);
+            case OCCASIONS_MANY, UNKNOWN_OCCASION, GUESS_RANGE, TERMS_MANY -> plain(key, args);
+            case UNKNOWN_RESOURCE, OUT_MOMENT, OUT_SPAN -> plain(key, args);
+            case CLOCK_NAME, TOO_MANY_CLOCKS, UNKNOWN_CLOCK -> plain(key, args);
+            case TERMS_NUMBER, TERMS_MONEY, TERMS_TIME -> t.of(key, setting(args));
+            case KITCHEN_HOURS -> t.of(key, day(arg(args, 0)), arg(args, 1), arg(args, 2));
         };
     }
 
     private String plain(String key, List<String> args) {
         return t.of(key, args.toArray());
+    }
+
+    /** The first argument names a setting. */
+    private Object[] setting(List<String> args) {
+        Object[] all = args.toArray();
+        all[0] = field(arg(args, 0));
+        return all;
     }
 
     private String twoAmounts(String key, List<String> args) {

@@ -72,6 +72,12 @@ public final class T {
         return phrases.of(key, args);
     }
 
+    /** The text of a key for a number of things, which has a text of its own for one. */
+    public String many(String key, long number, Object... args) {
+        String one = key + ".one";
+        return of(number == 1 && has(one) ? one : key, args);
+    }
+
     /** The text of one of several keys that begin alike, such as a theme's name. */
     public String under(String group, String name, Object... args) {
         return of(group + "." + name, args);

@@ -9,6 +9,7 @@ import sopwell.mix.DayTally.HalfHour;
 import sopwell.mix.DayTally.Sold;
 import sopwell.orders.Safety;
 import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.prep.calendar.OwnerTerms;
 import sopwell.stock.larder.Held;
 import sopwell.stock.larder.Larder;
 import sopwell.stock.larder.LarderEvent.StockCarried;
@@ -133,7 +134,8 @@ final class DemoBook {
                     new Held(one.id(), now.toEpochMilli(), Math.round(lot * lots * 1000), 0, 0, 0));
         }
         Larder larder = new Larder();
-        larder.apply(new StockCarried(held, List.of(), List.of(), List.of(), 0, 0), 1);
+        larder.apply(
+                new StockCarried(held, List.of(), List.of(), List.of(), 0, 0, List.of(), 0), 1);
         return StockNow.of(book, larder, Safety.USUAL, now.toEpochMilli());
     }
 
@@ -163,7 +165,7 @@ final class DemoBook {
                 stock,
                 new PrepAsk.Past(PrepDays.of(days, Map.of(), OwnerCalendar.EMPTY), days, List.of()),
                 PrepAsk.Calendar.NONE,
-                PrepTerms.USUAL,
+                OwnerTerms.USUAL,
                 360,
                 new PrepAsk.When(now, ZONE));
     }

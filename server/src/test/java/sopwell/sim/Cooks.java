@@ -1,9 +1,5 @@
 package sopwell.sim;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
 import sopwell.desk.StandCommand;
 import sopwell.prep.past.KeepPlan;
 import sopwell.prep.past.KeptTask;
@@ -11,8 +7,14 @@ import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.BatchWatch;
 import sopwell.stock.larder.Label;
 import sopwell.stock.larder.LarderCommand;
+import sopwell.stock.larder.TimeClock;
 import sopwell.stock.larder.TypedAmount;
 import sopwell.stock.recipes.PrepStep;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What cooks do with what is kept and made: also counts that are none, steps that are not next,
@@ -105,6 +107,24 @@ final class Cooks {
 
     StandCommand useUp() {
         return larder(new LarderCommand.UseUpBatch(anyId()));
+    }
+
+    /** Food is taken out of the cold, or measured, or gone. */
+    StandCommand clock() {
+        Optional<TimeClock> clock = world.some(world.shown().larder().clocks());
+        String degrees = world.any(List.of("34.5", "41", "69.9", "131", "158", "hot"));
+        if (clock.isEmpty() || world.oneIn(3)) {
+            return larder(
+                    new LarderCommand.StartClock(
+                            world.any(List.of("relish, line", "")),
+                            world.oneIn(2),
+                            degrees,
+                            world.oneIn(4)));
+        }
+        String id = world.oneIn(8) ? "t999" : clock.get().id();
+        return world.oneIn(2)
+                ? larder(new LarderCommand.MeasureClock(id, degrees, false))
+                : larder(new LarderCommand.StopClock(id, world.oneIn(2)));
     }
 
     /** A batch that is kept, or any that is or was. */

@@ -1,9 +1,10 @@
 package sopwell.sim;
 
+import sopwell.desk.StandCommand;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import sopwell.desk.StandCommand;
 
 /** Everything that people do in a day, as often as chance will have it. Belongs to one thread. */
 final class Deeds {
@@ -49,6 +50,7 @@ final class Deeds {
         often(1, cooks::gave);
         often(1, cooks::discard);
         often(1, cooks::useUp);
+        often(1, cooks::clock);
         often(3, hands::ask);
         often(3, hands::answer);
         often(9, counter::pay);

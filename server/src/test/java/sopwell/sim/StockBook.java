@@ -1,13 +1,5 @@
 package sopwell.sim;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.log.Recorded;
@@ -25,6 +17,15 @@ import sopwell.stock.larder.Measures;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Usage;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
 /**
  * What is kept: what was counted, with all that came in and went out since, and what the day's
  * orders have more on them than they had then. Belongs to one thread; fed after the order book, and
@@ -40,6 +41,7 @@ final class StockBook {
     private final Map<String, On> on = new LinkedHashMap<>();
     private final Map<String, Label> labels = new LinkedHashMap<>();
     private final Map<Selection, Map<String, Long>> usage = new HashMap<>();
+    private final ClockBook clocks;
     private LocalDate date;
     private int started;
 
@@ -52,6 +54,7 @@ final class StockBook {
     StockBook(OrderBook orders, Complaints complaints) {
         this.orders = orders;
         this.complaints = complaints;
+        this.clocks = new ClockBook(complaints);
     }
 
     /** The orders of a day that is over are settled with what was counted. */
@@ -87,12 +90,14 @@ final class StockBook {
             case WASTED -> moved(((LarderEvent.IngredientWasted) event).wasted(), -1);
             case DELIVERED -> moved(((LarderEvent.IngredientDelivered) event).delivered(), 1);
             case SLICER_CLEANED -> {}
+            case CLOCK_STARTED, CLOCK_MEASURED, CLOCK_STOPPED -> clocks.take(event);
             case CARRIED -> {
                 LarderEvent.StockCarried carried = (LarderEvent.StockCarried) event;
                 Map<String, Long> found = new TreeMap<>();
                 carried.held().forEach(one -> found.put(one.ingredient(), one.expected()));
                 complaints.same(expected(), found, Invariant.STOCK, "what was carried", "");
                 complaints.same(started, carried.started(), Invariant.STOCK, "batches", "");
+                clocks.carried(carried);
             }
         }
     }
@@ -211,6 +216,7 @@ final class StockBook {
             batches.put(batch.id(), new On(batch.makes(), batch.step(), measured));
         }
         complaints.same(on, batches, Invariant.STOCK, "what is being made", "");
+        clocks.same(stand.larder().clocks(), "clocks that run");
         complaints.same(
                 List.copyOf(labels.values()),
                 stand.larder().labels(),

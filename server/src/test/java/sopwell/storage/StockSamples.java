@@ -1,7 +1,5 @@
 package sopwell.storage;
 
-import java.time.LocalDate;
-import java.util.List;
 import sopwell.log.Event;
 import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.BatchEvent;
@@ -13,9 +11,13 @@ import sopwell.stock.larder.Yields;
 import sopwell.stock.safety.Reading;
 import sopwell.stock.safety.Temperature;
 
+import java.time.LocalDate;
+import java.util.List;
+
 /** One of each event of what is kept and made. */
 final class StockSamples {
     private static final String BATCH = "b17";
+    private static final Temperature COLD = Temperature.tenthsF(400);
     private static final LocalDate PREPARED = LocalDate.of(2025, 5, 3);
     private static final LocalDate USE_BY = LocalDate.of(2025, 5, 9);
 
@@ -28,6 +30,9 @@ final class StockSamples {
                 new LarderEvent.IngredientWasted(beef, "left out overnight"),
                 new LarderEvent.IngredientDelivered(beef, "Tarn Meats"),
                 new LarderEvent.SlicerCleaned(),
+                new LarderEvent.ClockStarted("t3", "hot relish, line", true, COLD),
+                new LarderEvent.ClockMeasured("t3", Temperature.tenthsC(214)),
+                new LarderEvent.ClockStopped("t3", true),
                 new BatchEvent.BatchStarted(
                         BATCH,
                         "sliced-beef",
@@ -67,6 +72,8 @@ final class StockSamples {
                 List.of(new Label("b16", "relish", 4_000_000L, PREPARED, USE_BY)),
                 List.of(new Yields("relish", List.of(985, 1_010))),
                 17,
-                1_746_299_000_000L);
+                1_746_299_000_000L,
+                List.of(),
+                0);
     }
 }

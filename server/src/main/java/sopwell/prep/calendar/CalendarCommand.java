@@ -10,7 +10,8 @@ public sealed interface CalendarCommand {
         HOURS,
         ADD,
         REMOVE,
-        GUESS
+        GUESS,
+        TERMS
     }
 
     /** This command's kind. */
@@ -58,6 +59,14 @@ public sealed interface CalendarCommand {
         @Override
         public Kind kind() {
             return Kind.GUESS;
+        }
+    }
+
+    /** Something is set for the plan. */
+    record SetTerms(TermsCommand command) implements CalendarCommand {
+        @Override
+        public Kind kind() {
+            return Kind.TERMS;
         }
     }
 }

@@ -21,4 +21,19 @@ public final class CalendarLimits {
 
     /** Pieces of one item that a day may be guessed to sell. */
     public static final int GUESS_PIECES_MAX = 20_000;
+
+    /** How far ahead the stand's first day may be set, in days: the plan sees no further. */
+    public static final int OPENING_DAYS_AHEAD_MAX = 60;
+
+    /** Pairs of hands that may prepare at the same time. */
+    public static final int HANDS_MAX = 50;
+
+    /** Dates on which nobody is in the kitchen. */
+    public static final int AWAY_DATES_MAX = 60;
+
+    /** Times during which something can't be used. */
+    public static final int OUT_OF_USE_MAX = 20;
+
+    /** For how many open days one batch may be made: as many as are planned for. */
+    public static final int REVIEW_DAYS_MAX = 12;
 }

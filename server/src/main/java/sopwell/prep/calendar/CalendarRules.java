@@ -1,13 +1,5 @@
 package sopwell.prep.calendar;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import sopwell.orders.Deciding;
 import sopwell.orders.Decision;
 import sopwell.orders.Reason;
@@ -17,7 +9,18 @@ import sopwell.prep.calendar.CalendarCommand.AddOccasion;
 import sopwell.prep.calendar.CalendarCommand.Guess;
 import sopwell.prep.calendar.CalendarCommand.RemoveOccasion;
 import sopwell.prep.calendar.CalendarCommand.SetHours;
+import sopwell.prep.calendar.CalendarCommand.SetTerms;
 import sopwell.prep.calendar.CalendarEvent.CalendarSet;
+import sopwell.stock.recipes.RecipeBook;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What may be said of days. What is said already asks for nothing. Stateless and pure: looks, never
@@ -32,8 +35,13 @@ public final class CalendarRules {
 
     private CalendarRules() {}
 
-    /** The event that a command comes to now, or why it is refused. */
-    public static Decision decide(OwnerCalendar calendar, CalendarCommand command, Deciding with) {
+    /**
+     * The event that a command comes to now, or why it is refused.
+     *
+     * @param book the recipes in force
+     */
+    public static Decision decide(
+            OwnerCalendar calendar, RecipeBook book, CalendarCommand command, Deciding with) {
         LocalDate today =
                 LocalDate.ofInstant(Instant.ofEpochMilli(with.nowMs()), with.settings().zone());
         return switch (command.kind()) {
@@ -41,6 +49,7 @@ public final class CalendarRules {
             case ADD -> add(calendar, (AddOccasion) command, today);
             case REMOVE -> remove(calendar, (RemoveOccasion) command, today);
             case GUESS -> guess(calendar, (Guess) command, with);
+            case TERMS -> terms(calendar, book, (SetTerms) command, today);
         };
     }
 
@@ -117,6 +126,15 @@ public final class CalendarRules {
         return set(calendar, calendar.guessing(guess.item(), pieces));
     }
 
+    private static Decision terms(
+            OwnerCalendar calendar, RecipeBook book, SetTerms set, LocalDate today) {
+        TermsRules rules = new TermsRules(calendar.terms(), book, today);
+        OwnerTerms after = rules.after(set.command());
+        return rules.refusal().isPresent()
+                ? new Decision(List.of(), rules.refusal())
+                : set(calendar, calendar.with(after));
+    }
+
     private static Decision said(OwnerCalendar calendar, CalendarDay day, LocalDate today) {
         return calendar.day(day.date()).equals(day)
                 ? Decision.accepted()
@@ -132,7 +150,7 @@ public final class CalendarRules {
     }
 
     /** A date that can still be planned for; empty for any other text. */
-    private static Optional<LocalDate> date(String typed, LocalDate today) {
+    static Optional<LocalDate> date(String typed, LocalDate today) {
         if (typed.strip().equals("today")) {
             return Optional.of(today);
         }
@@ -151,11 +169,11 @@ public final class CalendarRules {
         return Decision.refused(Reason.CALENDAR_DATE, typed.strip(), today, last(today));
     }
 
-    private static LocalDate last(LocalDate today) {
+    static LocalDate last(LocalDate today) {
         return today.plusDays(CalendarLimits.CALENDAR_DAYS_AHEAD_MAX);
     }
 
-    private static OptionalInt minute(String typed) {
+    static OptionalInt minute(String typed) {
         Matcher time = TIME.matcher(typed);
         if (!time.matches()) {
             return OptionalInt.empty();

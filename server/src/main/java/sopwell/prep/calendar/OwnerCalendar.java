@@ -1,5 +1,7 @@
 package sopwell.prep.calendar;
 
+import sopwell.prep.forecast.Guesses;
+
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -7,7 +9,6 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import sopwell.prep.forecast.Guesses;
 
 /**
  * All that the owner has said of days, gone ones among them: the forecast learns from what was
@@ -15,8 +16,10 @@ import sopwell.prep.forecast.Guesses;
  *
  * @param days those of which something is said, by date
  * @param pieces how many of an item a plain day is guessed to sell, by the item's id
+ * @param terms what is set for the plan
  */
-public record OwnerCalendar(SortedMap<LocalDate, CalendarDay> days, Map<String, Integer> pieces) {
+public record OwnerCalendar(
+        SortedMap<LocalDate, CalendarDay> days, Map<String, Integer> pieces, OwnerTerms terms) {
     /** Nothing was said yet. */
     public static final OwnerCalendar EMPTY = of(List.of(), Map.of());
 
@@ -29,7 +32,7 @@ public record OwnerCalendar(SortedMap<LocalDate, CalendarDay> days, Map<String, 
     public static OwnerCalendar of(List<CalendarDay> days, Map<String, Integer> pieces) {
         TreeMap<LocalDate, CalendarDay> byDate = new TreeMap<>();
         days.stream().filter(day -> !day.isPlain()).forEach(day -> byDate.put(day.date(), day));
-        return new OwnerCalendar(byDate, pieces);
+        return new OwnerCalendar(byDate, pieces, OwnerTerms.USUAL);
     }
 
     /** What is said of a date. */
@@ -56,7 +59,7 @@ public record OwnerCalendar(SortedMap<LocalDate, CalendarDay> days, Map<String, 
             more.put(day.date(), day);
         }
         more.headMap(keptFrom).clear();
-        return new OwnerCalendar(more, pieces);
+        return new OwnerCalendar(more, pieces, terms);
     }
 
     /** The same with another guess; 0 takes it back. */
@@ -67,6 +70,11 @@ public record OwnerCalendar(SortedMap<LocalDate, CalendarDay> days, Map<String, 
         } else {
             more.put(item, count);
         }
-        return new OwnerCalendar(days, more);
+        return new OwnerCalendar(days, more, terms);
+    }
+
+    /** The same with other settings. */
+    public OwnerCalendar with(OwnerTerms others) {
+        return new OwnerCalendar(days, pieces, others);
     }
 }

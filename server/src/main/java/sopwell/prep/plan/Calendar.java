@@ -1,5 +1,9 @@
 package sopwell.prep.plan;
 
+import sopwell.stock.recipes.KitchenHours;
+import sopwell.stock.recipes.PrepStep;
+import sopwell.stock.recipes.Resource;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -8,10 +12,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.LongStream;
-import sopwell.stock.recipes.KitchenHours;
-import sopwell.stock.recipes.PrepStep;
-import sopwell.stock.recipes.RecipeBook;
-import sopwell.stock.recipes.Resource;
 
 /** Who is there when, and what is occupied when. Not thread-safe: for one plan. */
 final class Calendar {
@@ -34,18 +34,19 @@ final class Calendar {
     /**
      * A calendar without bookings.
      *
+     * @param ask the book of recipes, the hands and the dates without any
      * @param from the first date on which anybody may work
      * @param to the last one
      */
-    Calendar(RecipeBook book, ZoneId zone, int hands, LocalDate from, LocalDate to) {
-        book.resources().forEach(one -> resources.put(one.id(), one));
-        this.hands = hands;
+    Calendar(PlanAsk ask, LocalDate from, LocalDate to) {
+        ask.book().resources().forEach(one -> resources.put(one.id(), one));
+        this.hands = ask.terms().hands();
         LongStream.Builder ends = LongStream.builder();
         for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
-            Optional<KitchenHours.Span> hours = book.hours().on(date.getDayOfWeek());
-            if (hours.isPresent()) {
-                long start = minute(at(date, hours.get().from(), zone));
-                ends.add(start).add(minute(at(date, hours.get().to(), zone)));
+            Optional<KitchenHours.Span> hours = ask.book().hours().on(date.getDayOfWeek());
+            if (hours.isPresent() && !ask.terms().away().contains(date)) {
+                long start = minute(at(date, hours.get().from(), ask.zone()));
+                ends.add(start).add(minute(at(date, hours.get().to(), ask.zone())));
             }
         }
         this.attended = ends.build().toArray();
@@ -105,6 +106,22 @@ final class Calendar {
             starts = starts.and(whileFree(HANDS, busy, Load.hands(step, lots)));
         }
         return starts;
+    }
+
+    /** Whether somebody is in the kitchen. */
+    boolean isAttended(long minute) {
+        return within(0, 0).latest(minute, minute).isPresent();
+    }
+
+    /**
+     * The first time between two minutes during which fewer slots are free than are wanted; both
+     * minutes where they are free all the time.
+     */
+    long[] taken(String resource, int wanted, long from, long until) {
+        Usage usage = usages.get(resource);
+        return usage == null
+                ? new long[] {from, until}
+                : usage.above(slots(resource) - wanted, from, until);
     }
 
     /** Starts after which both minutes fall into one span of somebody's presence. */

@@ -1,12 +1,13 @@
 package sopwell.prep.plan;
 
+import sopwell.prep.plan.Calendar.Booking;
+import sopwell.prep.plan.Calendar.Ease;
+import sopwell.stock.recipes.PrepStep;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import sopwell.prep.plan.Calendar.Booking;
-import sopwell.prep.plan.Calendar.Ease;
-import sopwell.stock.recipes.PrepStep;
 
 /**
  * Finds times for the steps of one load. Stateless.
@@ -20,7 +21,12 @@ final class Placing {
 
     /** The latest starts with which the load is ready in time; empty when there are none. */
     static Optional<List<Long>> latest(Calendar calendar, Load load, long now) {
-        List<Spans> reach = reach(calendar, load, now, Ease.NOTHING);
+        return latest(calendar, load, now, Ease.NOTHING);
+    }
+
+    /** The same if one thing did not stand in the way. */
+    static Optional<List<Long>> latest(Calendar calendar, Load load, long now, Ease ease) {
+        List<Spans> reach = reach(calendar, load, now, ease);
         return back(calendar, load, reach, load.byMinute() - last(load));
     }
 
@@ -33,8 +39,7 @@ final class Placing {
 
     /** Whether the load could be ready in time if one thing did not stand in the way. */
     static boolean possible(Calendar calendar, Load load, long now, Ease ease) {
-        return back(calendar, load, reach(calendar, load, now, ease), load.byMinute() - last(load))
-                .isPresent();
+        return latest(calendar, load, now, ease).isPresent();
     }
 
     /** Occupies what the steps occupy. */

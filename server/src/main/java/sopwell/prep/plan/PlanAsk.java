@@ -1,5 +1,8 @@
 package sopwell.prep.plan;
 
+import sopwell.prep.quantity.Stakes;
+import sopwell.stock.recipes.RecipeBook;
+
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -7,8 +10,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import sopwell.prep.quantity.Stakes;
-import sopwell.stock.recipes.RecipeBook;
+import java.util.Set;
 
 /**
  * All that a plan is made from. Immutable.
@@ -82,16 +84,29 @@ public record PlanAsk(
      * @param coolMinutesMax how long a step of cooling cooked food may take (Food Code 3-501.14(A):
      *     6 hours from 135 °F to 41 °F, of which 2 to 70 °F; local codes come first)
      * @param deliveredBy until when suppliers have come, in the stand's local time
+     * @param away dates on which nobody is in the kitchen
      */
     public record Terms(
             Map<String, Stakes> stakes,
             Map<String, Integer> reviewDays,
             int hands,
             int coolMinutesMax,
-            LocalTime deliveredBy) {
+            LocalTime deliveredBy,
+            Set<LocalDate> away) {
         public Terms {
             stakes = Map.copyOf(stakes);
             reviewDays = Map.copyOf(reviewDays);
+            away = Set.copyOf(away);
+        }
+
+        /** The same with somebody in the kitchen on every date that the book of recipes has. */
+        public Terms(
+                Map<String, Stakes> stakes,
+                Map<String, Integer> reviewDays,
+                int hands,
+                int coolMinutesMax,
+                LocalTime deliveredBy) {
+            this(stakes, reviewDays, hands, coolMinutesMax, deliveredBy, Set.of());
         }
     }
 }

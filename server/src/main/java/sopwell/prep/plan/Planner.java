@@ -1,14 +1,5 @@
 package sopwell.prep.plan;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import sopwell.prep.plan.Calendar.Booking;
 import sopwell.prep.plan.PlanAsk.DemandFor;
 import sopwell.prep.plan.PrepPlan.Kind;
@@ -27,6 +18,16 @@ import sopwell.stock.recipes.Recipe;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Use;
 import sopwell.stock.recipes.Watch;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * From what will be asked for to what to start and to order. Goes down the book of recipes: what is
@@ -59,7 +60,7 @@ public final class Planner {
         this.now = Calendar.minute(ask.now().plusSeconds(59));
         LocalDate first = sizing.date(-LOOK_BACK_DAYS);
         LocalDate last = sizing.date(sizing.dates());
-        this.calendar = new Calendar(book, ask.zone(), ask.terms().hands(), first, last);
+        this.calendar = new Calendar(ask, first, last);
         this.scheduler = new Scheduler(calendar, now);
     }
 
@@ -183,6 +184,7 @@ public final class Planner {
                 shelf.add(new Lot(decision.lots() * out, date, keepsTo));
                 split(one, decision.lots(), most);
                 decisions.add(decision);
+                date = window.last();
             }
         }
     }
@@ -252,7 +254,8 @@ public final class Planner {
                     Tasks.of(
                             placed,
                             decisions.get(load.need()).why().orElseThrow(),
-                            lastDay(load, placed.starts())));
+                            lastDay(load, placed.starts()),
+                            Bounds.of(calendar, placed, now)));
             for (Recipe.Input input : load.recipe().inputs()) {
                 double amount = input.amount().doubleValue() * load.lots();
                 takings.computeIfAbsent(input.ingredient(), id -> new ArrayList<>())

@@ -29,6 +29,7 @@ public record PrepPlan(List<Task> tasks, List<Order> orders, List<Warning> warni
      * @param gives what comes out, in base units
      * @param steps when each step starts and ends
      * @param lastDay the last date on which it may be used; empty when that does not matter
+     * @param bounds what keeps it from starting later, beside when it must be ready
      */
     public record Task(
             String makes,
@@ -37,9 +38,11 @@ public record PrepPlan(List<Task> tasks, List<Order> orders, List<Warning> warni
             BigDecimal gives,
             List<StepTime> steps,
             Optional<LocalDate> lastDay,
-            Why why) {
+            Why why,
+            List<Bound> bounds) {
         public Task {
             takes = Map.copyOf(takes);
+            bounds = List.copyOf(bounds);
             steps = List.copyOf(steps);
         }
 

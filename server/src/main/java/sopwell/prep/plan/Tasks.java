@@ -1,12 +1,5 @@
 package sopwell.prep.plan;
 
-import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import sopwell.prep.plan.PrepPlan.StepTime;
 import sopwell.prep.plan.PrepPlan.Task;
 import sopwell.prep.plan.PrepPlan.Why;
@@ -14,11 +7,19 @@ import sopwell.prep.plan.Scheduler.Placed;
 import sopwell.stock.recipes.PrepStep;
 import sopwell.stock.recipes.Recipe;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
 /** Tasks from placed loads. Stateless. */
 final class Tasks {
     private Tasks() {}
 
-    static Task of(Placed placed, Why why, Optional<LocalDate> lastDay) {
+    static Task of(Placed placed, Why why, Optional<LocalDate> lastDay, List<Bound> bounds) {
         Recipe recipe = placed.load().recipe();
         BigDecimal lots = BigDecimal.valueOf(placed.load().lots());
         Map<String, BigDecimal> takes = new LinkedHashMap<>();
@@ -43,6 +44,7 @@ final class Tasks {
                 recipe.out().multiply(lots),
                 times,
                 lastDay,
-                why);
+                why,
+                bounds);
     }
 }

@@ -39,6 +39,23 @@ final class Usage {
         System.arraycopy(changes, from, changes, to, length);
     }
 
+    /** The first time between two minutes during which more than this many are taken. */
+    long[] above(int most, long from, long until) {
+        int used = 0;
+        long began = from;
+        boolean isAbove = false;
+        for (int i = 0; i < count; i++) {
+            used += changes[i];
+            if (used > most && !isAbove) {
+                began = minutes[i];
+            } else if (used <= most && isAbove && minutes[i] > from) {
+                return began < until ? new long[] {began, minutes[i]} : new long[] {from, until};
+            }
+            isAbove = used > most;
+        }
+        return new long[] {from, until};
+    }
+
     /** Starts after which no more than this many are taken for so many minutes. */
     Spans whileAtMost(int most, long length) {
         Spans.Joined full = new Spans.Joined(count / 2);

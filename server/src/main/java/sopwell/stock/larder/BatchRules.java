@@ -1,13 +1,5 @@
 package sopwell.stock.larder;
 
-import java.math.BigDecimal;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Pattern;
 import sopwell.Limits;
 import sopwell.menu.Caution;
 import sopwell.orders.Deciding;
@@ -23,9 +15,16 @@ import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.safety.Temperature;
 import sopwell.stock.safety.UseBy;
 
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
 /** What may be done with batches. Stateless and pure: looks, never changes. */
 final class BatchRules {
-    private static final Pattern DEGREES = Pattern.compile("-?[0-9]{1,3}(\\.[0-9])?");
 
     private BatchRules() {}
 
@@ -37,7 +36,7 @@ final class BatchRules {
             case YIELD -> gave(larder, book, (LarderCommand.YieldBatch) command, with);
             case DISCARD -> discard(larder, book, (LarderCommand.DiscardBatch) command);
             case USE_UP -> useUp(larder, (LarderCommand.UseUpBatch) command);
-            case COUNT, WASTE, DELIVER, CLEAN_SLICER -> Decision.accepted();
+            case COUNT, WASTE, DELIVER, CLEAN_SLICER, CLOCK -> Decision.accepted();
         };
     }
 
@@ -106,16 +105,9 @@ final class BatchRules {
         if (batch.isEmpty()) {
             return notOn(larder, take.batch());
         }
-        Optional<Temperature> temperature = temperature(take.degrees(), take.celsius());
+        Optional<Temperature> temperature = Degrees.read(take.degrees(), take.celsius());
         if (temperature.isEmpty()) {
-            Temperature least = Temperature.fahrenheit(Limits.FOOD_LEAST_FAHRENHEIT);
-            Temperature most = Temperature.fahrenheit(Limits.FOOD_MOST_FAHRENHEIT);
-            return Decision.refused(
-                    Reason.TEMPERATURE_RANGE,
-                    take.degrees(),
-                    (take.celsius() ? least.inTenthsC() : least.inTenthsF()) / 10,
-                    (take.celsius() ? most.inTenthsC() : most.inTenthsF()) / 10,
-                    take.celsius() ? "C" : "F");
+            return LarderRules.refused(Degrees.refusal(take.degrees(), take.celsius()));
         }
         if (batch.get().readings().size() >= Limits.BATCH_READINGS_MAX) {
             return Decision.refused(Reason.TOO_MANY_READINGS, Limits.BATCH_READINGS_MAX);
@@ -130,19 +122,6 @@ final class BatchRules {
                                                 temperature.get(),
                                                 take.celsius(),
                                                 take.by().strip())));
-    }
-
-    /** The temperature that was typed, if it is one that food can have. */
-    private static Optional<Temperature> temperature(String degrees, boolean celsius) {
-        if (!DEGREES.matcher(degrees).matches()) {
-            return Optional.empty();
-        }
-        int tenths = new BigDecimal(degrees).movePointRight(1).intValueExact();
-        Temperature read = celsius ? Temperature.tenthsC(tenths) : Temperature.tenthsF(tenths);
-        boolean can =
-                read.isAtLeast(Limits.FOOD_LEAST_FAHRENHEIT)
-                        && read.isAtMost(Limits.FOOD_MOST_FAHRENHEIT);
-        return can ? Optional.of(read) : Optional.empty();
     }
 
     private static Decision gave(

@@ -1,6 +1,6 @@
 package sopwell.stock.larder;
 
-import java.util.Optional;
+import sopwell.menu.Caution;
 import sopwell.orders.Safety;
 import sopwell.stock.recipes.PrepStep;
 import sopwell.stock.recipes.Recipe;
@@ -10,6 +10,8 @@ import sopwell.stock.safety.CoolingClock;
 import sopwell.stock.safety.HoldingClock;
 import sopwell.stock.safety.RoastClock;
 import sopwell.stock.safety.Standing;
+
+import java.util.Optional;
 
 /** Which clock watches a batch in its present step, and how it stands. Stateless. */
 public final class BatchWatch {
@@ -30,7 +32,12 @@ public final class BatchWatch {
                     Optional.of(
                             CoolingClock.ambient(safety.food(), sinceMs, batch.readings(), nowMs));
             case REHEAT ->
-                    Optional.of(HoldingClock.reheat(safety, sinceMs, batch.readings(), nowMs));
+                    Optional.of(
+                            isWholeRoast(batch, book)
+                                    ? HoldingClock.reheatRoast(
+                                            safety, sinceMs, batch.readings(), nowMs)
+                                    : HoldingClock.reheat(
+                                            safety, sinceMs, batch.readings(), nowMs));
             case HOT_HOLD ->
                     Optional.of(
                             HoldingClock.hot(
@@ -84,6 +91,12 @@ public final class BatchWatch {
         }
         int present = step(batch, book).map(step -> recipe.get().steps().indexOf(step)).orElse(-1);
         return recipe.get().steps().stream().skip(present + 1L).findFirst();
+    }
+
+    /** A roast that was not sliced may be reheated by its own table: what is sliced is not one. */
+    static boolean isWholeRoast(Batch batch, RecipeBook book) {
+        return isRoast(batch, book)
+                && !book.ingredient(batch.makes()).cautions().contains(Caution.SLICER);
     }
 
     private static boolean isRoast(Batch batch, RecipeBook book) {

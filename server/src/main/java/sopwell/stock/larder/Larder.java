@@ -1,5 +1,13 @@
 package sopwell.stock.larder;
 
+import sopwell.Limits;
+import sopwell.menu.Selection;
+import sopwell.orders.OrderEvent;
+import sopwell.orders.OrderLine;
+import sopwell.stock.SalePace;
+import sopwell.stock.larder.LarderEvent.StockCarried;
+import sopwell.stock.safety.Reading;
+
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -12,13 +20,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
-import sopwell.Limits;
-import sopwell.menu.Selection;
-import sopwell.orders.OrderEvent;
-import sopwell.orders.OrderLine;
-import sopwell.stock.SalePace;
-import sopwell.stock.larder.LarderEvent.StockCarried;
-import sopwell.stock.safety.Reading;
 
 /**
  * What is on the shelves by the books, what is being made, and what the day's sales took. Not
@@ -36,6 +37,7 @@ public final class Larder {
     private final Map<String, Long> wastedToday = new TreeMap<>();
     private final Map<String, Map<String, Long>> takenByOrder = new HashMap<>();
     private final Map<String, Deque<Sale>> sales = new TreeMap<>();
+    private final TimeClocks clocks = new TimeClocks();
     private long slicerCleanedAtMs;
     private long firstSaleAtMs;
     private int started;
@@ -57,6 +59,9 @@ public final class Larder {
                 in(delivered.ingredient(), delivered.thousandths());
             }
             case SLICER_CLEANED -> slicerCleanedAtMs = atMs;
+            case CLOCK_STARTED -> clocks.started((LarderEvent.ClockStarted) event, atMs);
+            case CLOCK_MEASURED -> clocks.measured((LarderEvent.ClockMeasured) event, atMs);
+            case CLOCK_STOPPED -> clocks.stopped((LarderEvent.ClockStopped) event);
             case CARRIED -> carried((StockCarried) event);
         }
     }
@@ -114,7 +119,9 @@ public final class Larder {
                 List.copyOf(labels.values()),
                 List.copyOf(yields.values()),
                 started,
-                slicerCleanedAtMs);
+                slicerCleanedAtMs,
+                clocks.all(),
+                clocks.started());
     }
 
     /** What the books have of an ingredient; empty when it was never counted. */
@@ -180,6 +187,21 @@ public final class Larder {
     /** When the slicer was cleaned last, milliseconds since 1970-01-01 UTC; 0 if never. */
     public long slicerCleanedAtMs() {
         return slicerCleanedAtMs;
+    }
+
+    /** The clocks of food that is held by time alone, in the order in which they were started. */
+    public List<TimeClock> clocks() {
+        return clocks.all();
+    }
+
+    /** One of these clocks. */
+    public Optional<TimeClock> clock(String id) {
+        return clocks.one(id);
+    }
+
+    /** How many of these clocks were ever started. */
+    public int clocksStarted() {
+        return clocks.started();
     }
 
     /** How many batches were ever started. */
@@ -329,5 +351,6 @@ public final class Larder {
         carried.yields().forEach(one -> yields.put(one.makes(), one));
         started = carried.started();
         slicerCleanedAtMs = carried.slicerCleanedAtMs();
+        clocks.carried(carried.clocks(), carried.clocksStarted());
     }
 }

@@ -8,6 +8,7 @@ public sealed interface LarderCommand {
         WASTE,
         DELIVER,
         CLEAN_SLICER,
+        CLOCK,
         START,
         MOVE,
         MEASURE,
@@ -111,6 +112,55 @@ public sealed interface LarderCommand {
         @Override
         public Kind kind() {
             return Kind.USE_UP;
+        }
+    }
+
+    /** Something about food that is held by time alone. */
+    sealed interface ForClock extends LarderCommand {
+        /** Which record a command is, for switches that must be complete. */
+        enum ClockKind {
+            START,
+            MEASURE,
+            STOP
+        }
+
+        /** This command's kind among them. */
+        ClockKind clockKind();
+
+        @Override
+        default Kind kind() {
+            return Kind.CLOCK;
+        }
+    }
+
+    /**
+     * Food is taken out of temperature control, and its clock starts.
+     *
+     * @param what which food, in which pan
+     * @param isLonger for the longer time
+     * @param degrees how hot or cold it is now, as typed
+     */
+    record StartClock(String what, boolean isLonger, String degrees, boolean celsius)
+            implements ForClock {
+        @Override
+        public ClockKind clockKind() {
+            return ClockKind.START;
+        }
+    }
+
+    /** It was measured while it stands out. */
+    record MeasureClock(String clock, String degrees, boolean celsius) implements ForClock {
+        @Override
+        public ClockKind clockKind() {
+            return ClockKind.MEASURE;
+        }
+    }
+
+    /** It is used up, or thrown away. */
+    record StopClock(String clock, boolean isDiscarded) implements ForClock {
+        @Override
+        public ClockKind clockKind() {
+            return ClockKind.STOP;
         }
     }
 }

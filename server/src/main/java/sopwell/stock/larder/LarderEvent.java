@@ -1,7 +1,9 @@
 package sopwell.stock.larder;
 
-import java.util.List;
 import sopwell.log.Event;
+import sopwell.stock.safety.Temperature;
+
+import java.util.List;
 
 /** What happens to what is kept. */
 public sealed interface LarderEvent extends Event {
@@ -11,6 +13,9 @@ public sealed interface LarderEvent extends Event {
         WASTED,
         DELIVERED,
         SLICER_CLEANED,
+        CLOCK_STARTED,
+        CLOCK_MEASURED,
+        CLOCK_STOPPED,
         CARRIED
     }
 
@@ -54,6 +59,36 @@ public sealed interface LarderEvent extends Event {
     }
 
     /**
+     * Food was taken out of temperature control and is held by time alone from now on.
+     *
+     * @param clock names its clock
+     * @param temperature how hot or cold it was
+     */
+    record ClockStarted(String clock, String what, boolean isLonger, Temperature temperature)
+            implements LarderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.CLOCK_STARTED;
+        }
+    }
+
+    /** Food that is held by time alone was measured. */
+    record ClockMeasured(String clock, Temperature temperature) implements LarderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.CLOCK_MEASURED;
+        }
+    }
+
+    /** Food that was held by time alone is used up, or thrown away. */
+    record ClockStopped(String clock, boolean isDiscarded) implements LarderEvent {
+        @Override
+        public Kind kind() {
+            return Kind.CLOCK_STOPPED;
+        }
+    }
+
+    /**
      * What was there goes on into a day that has just opened, in place of what is known: whoever
      * reads the log from this day on knows as much as who was there all the time.
      *
@@ -63,6 +98,8 @@ public sealed interface LarderEvent extends Event {
      * @param yields what the last batches gave
      * @param started how many batches were ever started
      * @param slicerCleanedAtMs when, milliseconds since 1970-01-01 UTC; 0 if never
+     * @param clocks of food that is held by time alone
+     * @param clocksStarted how many of those were ever started
      */
     record StockCarried(
             List<Held> held,
@@ -70,13 +107,16 @@ public sealed interface LarderEvent extends Event {
             List<Label> labels,
             List<Yields> yields,
             int started,
-            long slicerCleanedAtMs)
+            long slicerCleanedAtMs,
+            List<TimeClock> clocks,
+            int clocksStarted)
             implements LarderEvent {
         public StockCarried {
             held = List.copyOf(held);
             batches = List.copyOf(batches);
             labels = List.copyOf(labels);
             yields = List.copyOf(yields);
+            clocks = List.copyOf(clocks);
         }
 
         @Override
@@ -91,7 +131,8 @@ public sealed interface LarderEvent extends Event {
                     && labels.isEmpty()
                     && yields.isEmpty()
                     && started == 0
-                    && slicerCleanedAtMs == 0;
+                    && slicerCleanedAtMs == 0
+                    && clocksStarted == 0;
         }
     }
 }

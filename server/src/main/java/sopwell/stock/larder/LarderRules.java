@@ -1,9 +1,5 @@
 package sopwell.stock.larder;
 
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import sopwell.orders.Deciding;
 import sopwell.orders.Decision;
 import sopwell.orders.OrderRules;
@@ -12,6 +8,11 @@ import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.orders.Texts;
 import sopwell.stock.recipes.RecipeBook;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** What may be said about what is kept. Stateless and pure: looks, never changes. */
 public final class LarderRules {
@@ -31,6 +32,7 @@ public final class LarderRules {
                     case WASTE -> waste(book, (LarderCommand.Waste) command);
                     case DELIVER -> deliver(book, (LarderCommand.Deliver) command);
                     case CLEAN_SLICER -> Decision.accepted(new LarderEvent.SlicerCleaned());
+                    case CLOCK -> ClockRules.decide(larder, (LarderCommand.ForClock) command);
                     case START, MOVE, MEASURE, YIELD, DISCARD, USE_UP ->
                             BatchRules.decide(larder, book, command, with);
                 };

@@ -1,11 +1,12 @@
 package sopwell.stock.larder;
 
-import java.util.List;
-import java.util.Optional;
 import sopwell.orders.Safety;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.safety.HoldingClock;
 import sopwell.stock.safety.Standing;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What is kept and made, as it is at one moment. Immutable.
@@ -16,6 +17,7 @@ import sopwell.stock.safety.Standing;
  * @param compared what was counted today against the books
  * @param yields what the last batches gave, by ingredient
  * @param slicer how the slicer stands; empty when it was never said to be cleaned
+ * @param clocks of food that is held by time alone
  */
 public record StockNow(
         RecipeBook book,
@@ -24,13 +26,15 @@ public record StockNow(
         List<Label> labels,
         List<Compared> compared,
         List<Yields> yields,
-        Optional<Standing> slicer) {
+        Optional<Standing> slicer,
+        List<TimeClock> clocks) {
     public StockNow {
         left = List.copyOf(left);
         batches = List.copyOf(batches);
         labels = List.copyOf(labels);
         compared = List.copyOf(compared);
         yields = List.copyOf(yields);
+        clocks = List.copyOf(clocks);
     }
 
     /** What is kept now. */
@@ -45,6 +49,7 @@ public record StockNow(
                 larder.slicerCleanedAtMs() == 0
                         ? Optional.empty()
                         : Optional.of(
-                                HoldingClock.slicer(safety, larder.slicerCleanedAtMs(), nowMs)));
+                                HoldingClock.slicer(safety, larder.slicerCleanedAtMs(), nowMs)),
+                larder.clocks());
     }
 }

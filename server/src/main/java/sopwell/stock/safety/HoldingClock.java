@@ -1,9 +1,10 @@
 package sopwell.stock.safety;
 
-import java.util.List;
-import java.util.Optional;
 import sopwell.orders.Safety;
 import sopwell.stock.safety.Standing.Advice;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Reheating, hot and cold holding, time alone as a control, and the cleaning of a slicer.
@@ -47,6 +48,26 @@ public final class HoldingClock {
         return soon
                 ? Standing.act(Advice.REHEAT, byMs, target)
                 : Standing.fine(Advice.REHEAT, byMs, target);
+    }
+
+    /**
+     * Reheating of a roast that was not sliced: as any food, or by the roast's table, whichever is
+     * shown first, within the same time.
+     */
+    public static Standing reheatRoast(
+            Safety safety, long sinceMs, List<Reading> readings, long nowMs) {
+        long byMs = sinceMs + safety.reheatHours() * 3_600_000L;
+        List<Reading> inTime = readings.stream().filter(r -> r.atMs() <= byMs).toList();
+        Standing roast = RoastClock.roast(safety.food().roast(), inTime);
+        Standing plain = reheat(safety, sinceMs, readings, nowMs);
+        if (roast.state() == Standing.State.DONE) {
+            return roast;
+        }
+        boolean isHeld = roast.advice() == Advice.ROAST_HOLD && roast.byMs() <= byMs;
+        boolean waits = plain.advice() == Advice.REHEAT;
+        return isHeld && waits
+                ? new Standing(plain.state(), roast.advice(), roast.byMs(), roast.target())
+                : plain;
     }
 
     /** Holding of hot food; roasts cooked or reheated by the roast table may be a little cooler. */

@@ -116,7 +116,11 @@ final class LarderApi {
                                 measure(
                                         json,
                                         ((LarderEvent.IngredientDelivered) event).delivered());
-                        case SLICER_CLEANED, CARRIED -> {}
+                        case SLICER_CLEANED,
+                                CLOCK_STARTED,
+                                CLOCK_MEASURED,
+                                CLOCK_STOPPED,
+                                CARRIED -> {}
                     }
                     json.writeNumberField("seq", recorded.seq());
                     OrderJson.time(json, "at", recorded.atMs());

@@ -1,11 +1,12 @@
 package sopwell.web.api;
 
-import java.util.EnumSet;
-import java.util.Set;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Problem;
 import sopwell.web.T;
+
+import java.util.EnumSet;
+import java.util.Set;
 
 /** Gives refusals their HTTP status. Stateless. */
 public final class RefusalProblems {
@@ -17,6 +18,8 @@ public final class RefusalProblems {
                     Reason.UNKNOWN_INGREDIENT,
                     Reason.UNKNOWN_BATCH,
                     Reason.UNKNOWN_OCCASION,
+                    Reason.UNKNOWN_RESOURCE,
+                    Reason.UNKNOWN_CLOCK,
                     Reason.UNKNOWN_PART,
                     Reason.UNKNOWN_STATION,
                     Reason.UNKNOWN_QUERY);
@@ -28,6 +31,14 @@ public final class RefusalProblems {
                     Reason.OCCASION_NAME,
                     Reason.OCCASION_PERCENT,
                     Reason.GUESS_RANGE,
+                    Reason.TERMS_NUMBER,
+                    Reason.TERMS_MONEY,
+                    Reason.TERMS_TIME,
+                    Reason.TERMS_MANY,
+                    Reason.KITCHEN_HOURS,
+                    Reason.OUT_MOMENT,
+                    Reason.OUT_SPAN,
+                    Reason.CLOCK_NAME,
                     Reason.NO_LINES,
                     Reason.TOO_MANY_LINES,
                     Reason.QUANTITY,

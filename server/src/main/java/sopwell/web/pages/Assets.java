@@ -48,6 +48,8 @@ public final class Assets {
                     "css/prep-plan.css",
                     "css/prep-sheet.css",
                     "css/prep-stock.css",
+                    "css/prep-terms.css",
+                    "css/prep-clocks.css",
                     "css/prep-shelves.css",
                     "css/day-orders.css",
                     "css/paper.css",

@@ -1,12 +1,5 @@
 package sopwell.web.pages;
 
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.time.temporal.TemporalAdjusters;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import sopwell.menu.Item;
 import sopwell.menu.Menu;
 import sopwell.prep.calendar.CalendarDay;
@@ -14,6 +7,14 @@ import sopwell.prep.calendar.CalendarLimits;
 import sopwell.prep.calendar.NamedOccasion;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.web.T;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The owner's calendar in one language. Immutable.
@@ -101,12 +102,25 @@ public record CalendarView(
         return lines;
     }
 
+    /** What an occasion is called. */
+    public String name(NamedOccasion occasion) {
+        return OccasionWords.name(t, occasion.name());
+    }
+
     /** An occasion with its guess. */
     public String occasion(NamedOccasion occasion) {
         int percent = occasion.percent();
         return percent == 0
-                ? occasion.name()
-                : occasion.name() + (percent > 0 ? " +" : " −") + Math.abs(percent) + " %";
+                ? OccasionWords.name(t, occasion.name())
+                : OccasionWords.name(t, occasion.name())
+                        + (percent > 0 ? " +" : " −")
+                        + Math.abs(percent)
+                        + " %";
+    }
+
+    /** The kinds of weather that can be said of a day. */
+    public List<String> weather() {
+        return OccasionWords.WEATHER;
     }
 
     /** What is said of the chosen date. */

@@ -40,8 +40,10 @@ public final class PageRoutes {
         new OutRoutes(context, handling).add(routes);
         new ShelfRoutes(context, handling).add(routes);
         new CalendarRoutes(context, handling).add(routes);
+        new TermsRoutes(context, handling).add(routes);
         new PrepRoutes(context, handling).add(routes);
         new PastPrepRoutes(context, handling).add(routes);
+        new ClockRoutes(context, handling).add(routes);
         new BatchRoutes(context, handling).add(routes);
         new DayOrderRoutes(context, handling).add(routes);
         new PaperRoutes(context, handling).add(routes);

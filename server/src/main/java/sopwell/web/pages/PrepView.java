@@ -1,5 +1,18 @@
 package sopwell.web.pages;
 
+import sopwell.menu.Caution;
+import sopwell.prep.MadePlan;
+import sopwell.prep.calendar.PrepTerms;
+import sopwell.prep.plan.PrepPlan.Order;
+import sopwell.prep.plan.PrepPlan.StepTime;
+import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.prep.plan.PrepPlan.Warning;
+import sopwell.stock.larder.Measures;
+import sopwell.stock.recipes.Ingredient;
+import sopwell.stock.recipes.Recipe;
+import sopwell.stock.recipes.Resource;
+import sopwell.web.T;
+
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -10,18 +23,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import sopwell.menu.Caution;
-import sopwell.prep.MadePlan;
-import sopwell.prep.PrepTerms;
-import sopwell.prep.plan.PrepPlan.Order;
-import sopwell.prep.plan.PrepPlan.StepTime;
-import sopwell.prep.plan.PrepPlan.Task;
-import sopwell.prep.plan.PrepPlan.Warning;
-import sopwell.stock.larder.Measures;
-import sopwell.stock.recipes.Ingredient;
-import sopwell.stock.recipes.Recipe;
-import sopwell.stock.recipes.Resource;
-import sopwell.web.T;
 
 /**
  * The plan of prep, in one language. Immutable.
@@ -38,9 +39,10 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
     /** What the plan stands on, in a sentence. */
     public String ground() {
         MadePlan.Basis basis = plan.basis();
-        return t().under(
-                        "prep.ground",
-                        basis.ground().name(),
+        long many = basis.learned() > 0 ? basis.learned() : basis.guessPieces();
+        return t().many(
+                        "prep.ground." + basis.ground().name(),
+                        many,
                         basis.learned(),
                         basis.first().map(t()::day).orElse(""),
                         basis.last().map(t()::day).orElse(""),
@@ -62,13 +64,33 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
                                 terms.opens());
     }
 
+    /** What the calendar makes of the days that are shown, a line each. */
+    public List<String> known() {
+        List<String> said = new ArrayList<>();
+        for (LocalDate date = from; date.isBefore(from.plusDays(days)); date = date.plusDays(1)) {
+            List<String> effects =
+                    plan.forecast(date).stream()
+                            .flatMap(day -> day.why().effects().stream())
+                            .map(one -> OccasionWords.effect(t(), one))
+                            .toList();
+            if (!effects.isEmpty()) {
+                said.add(t().of("prep.known", day(date), t().list(effects)));
+            }
+        }
+        return said;
+    }
+
     /** What was never counted, in a sentence; empty when everything was. */
     public String uncounted() {
         List<String> names = plan.uncounted().stream().sorted().map(this::name).toList();
         int all = names.size();
         return all == 0
                 ? ""
-                : t().of("prep.uncounted", all, t().list(names.subList(0, Math.min(all, 5))));
+                : t().many(
+                                "prep.uncounted",
+                                all,
+                                all,
+                                t().list(names.subList(0, Math.min(all, 5))));
     }
 
     /** What an ingredient is called. */
@@ -157,7 +179,8 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
         return said;
     }
 
-    private String resource(String id) {
+    /** What a resource is called. */
+    String resource(String id) {
         return plan.book().resources().stream()
                 .filter(one -> one.id().equals(id))
                 .map(Resource::name)
@@ -184,7 +207,7 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
         Recipe recipe = plan.book().recipe(task.makes()).orElseThrow();
         List<String> said =
                 new PrepWhy(this).of(task.makes(), task.why(), t().local(recipe.lot().name()));
-        said.add(t().of("prep.why.latest", when(task.start()), when(task.ready())));
+        said.addAll(new PrepBounds(this).of(task));
         return said;
     }
 
@@ -229,9 +252,9 @@ public record PrepView(StockWords words, MadePlan plan, LocalDate from, int days
     private String sentence(Warning warning) {
         String best = warning.readyAt().map(at -> t().of("prep.best", when(at))).orElse("");
         String way = warning.hindrance().map(h -> t().under("prep.way", h.name())).orElse("");
-        return t().under(
-                        "prep.warning",
-                        warning.kind().name(),
+        return t().many(
+                        "prep.warning." + warning.kind().name(),
+                        warning.asked(),
                         name(warning.ingredient()),
                         warning.by().map(this::when).orElse(""),
                         warning.asked(),

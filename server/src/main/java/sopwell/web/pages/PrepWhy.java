@@ -87,11 +87,12 @@ record PrepWhy(PrepView view) {
                                 factors.append(
                                         t.of(
                                                 "prep.why.effect",
-                                                one.name(),
+                                                OccasionWords.name(t, one.name()),
                                                 factor(one.factor()),
                                                 t.percent(one.chance()))));
-        return t.of(
+        return t.many(
                 "prep.why.forecast",
+                day.why().days(),
                 t.day(day.date()),
                 range[1],
                 range[0],

@@ -38,9 +38,10 @@ public record StockWords(T t, ZoneId zone, Safety safety) {
         if (shown.signum() == 0 && thousandths != 0) {
             shown = base.divide(unit.inBase(), ONE_DIGIT);
         }
-        return shown.stripTrailingZeros().toPlainString()
-                + " "
-                + unit(ingredient, Measures.id(unit));
+        String id = Measures.id(unit);
+        boolean isOne = shown.compareTo(BigDecimal.ONE) == 0 && t.has("measure." + id + ".one");
+        String name = isOne ? t.get("measure." + id + ".one") : unit(ingredient, id);
+        return shown.stripTrailingZeros().toPlainString() + " " + name;
     }
 
     /** The same with its sign: what is too much, or missing. */

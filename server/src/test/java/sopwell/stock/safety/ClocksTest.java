@@ -2,19 +2,21 @@ package sopwell.stock.safety;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import sopwell.orders.FoodLimits;
+import sopwell.orders.Safety;
+import sopwell.stock.safety.Standing.Advice;
+import sopwell.stock.safety.Standing.State;
+
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import sopwell.orders.FoodLimits;
-import sopwell.orders.Safety;
-import sopwell.stock.safety.Standing.Advice;
-import sopwell.stock.safety.Standing.State;
 
 /** Cooling, reheating, holding and time as a control against what is published. */
 class ClocksTest {
@@ -85,6 +87,27 @@ class ClocksTest {
     }
 
     /** Food Code 3-403.11: 165 °F for 15 s, within 2 h. */
+    /** 3-403.11(E): an unsliced roast by the table of 3-401.11(B): 140 °F for 12 minutes. */
+    @Test
+    void aWholeRoastIsReheatedByItsTableToo() {
+        List<Reading> held =
+                List.of(
+                        new Reading(60 * MINUTE_MS, Temperature.fahrenheit(140)),
+                        new Reading(72 * MINUTE_MS, Temperature.fahrenheit(141)));
+        long now = 73 * MINUTE_MS;
+        assertEquals(State.DONE, HoldingClock.reheatRoast(SAFETY, 0, held, now).state());
+        assertEquals(State.FINE, HoldingClock.reheat(SAFETY, 0, held, now).state(), "not sliced");
+        Standing waits = HoldingClock.reheatRoast(SAFETY, 0, held.subList(0, 1), now);
+        assertEquals(Advice.ROAST_HOLD, waits.advice());
+        assertEquals(72 * MINUTE_MS, waits.byMs());
+        List<Reading> late =
+                List.of(
+                        new Reading(115 * MINUTE_MS, Temperature.fahrenheit(140)),
+                        new Reading(127 * MINUTE_MS, Temperature.fahrenheit(140)));
+        Standing failed = HoldingClock.reheatRoast(SAFETY, 0, late, 128 * MINUTE_MS);
+        assertEquals(State.FAILED, failed.state(), "after two hours");
+    }
+
     @Test
     void reheatingIsDoneFifteenSecondsAboveTheLimitAndWithinTwoHours() {
         List<Reading> hot = readings(60, 165);

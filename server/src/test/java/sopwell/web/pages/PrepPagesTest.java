@@ -139,7 +139,7 @@ class PrepPagesTest {
         assertTrue(page("/prep").contains("a guess of 200 pieces a day"), "the day is not over");
         stand.at(Instant.parse("2026-11-28T12:00:00Z"));
         String morning = page("/prep");
-        assertTrue(morning.contains("Fri, Nov 27 to Fri, Nov 27"), morning);
+        assertTrue(morning.contains("stands on 1 day only, Fri, Nov 27"), morning);
     }
 
     @Test

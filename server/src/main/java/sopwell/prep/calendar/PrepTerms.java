@@ -1,10 +1,11 @@
-package sopwell.prep;
+package sopwell.prep.calendar;
 
-import java.time.LocalTime;
 import sopwell.Check;
 
+import java.time.LocalTime;
+
 /**
- * What the owner has set for the plan. Immutable.
+ * The numbers that the owner has set for the plan. Immutable.
  *
  * @param goodwillCents what a guest who does not get what was asked for costs beside the margin
  * @param withoutPercent how much of a sandwich's margin is lost when only a modifier's ingredient
@@ -13,7 +14,8 @@ import sopwell.Check;
  * @param guessPieces pieces a day that are taken as long as nothing was sold and nothing guessed
  * @param opens when the stand opens as long as no day shows it
  * @param deliveredBy until when suppliers have come
- * @param hands how many pairs of hands prepare at the same time, where no resource says so
+ * @param hands how many pairs of hands prepare at the same time; 0 for what the book of recipes
+ *     says, or {@link #HANDS_USUAL}
  */
 public record PrepTerms(
         int goodwillCents,
@@ -23,19 +25,22 @@ public record PrepTerms(
         LocalTime opens,
         LocalTime deliveredBy,
         int hands) {
+    /** Pairs of hands where neither the owner nor the book of recipes says how many. */
+    public static final int HANDS_USUAL = 2;
+
     /** Sopwell's own choice, for a stand that has set nothing. */
     public static final PrepTerms USUAL =
-            new PrepTerms(50, 20, 2, 200, LocalTime.of(10, 30), LocalTime.of(9, 0), 2);
+            new PrepTerms(50, 20, 2, 200, LocalTime.of(10, 30), LocalTime.of(9, 0), 0);
 
     public PrepTerms {
         Check.that(
                 goodwillCents >= 0 && withoutPercent >= 0 && nightPerMille >= 0,
                 "costs are 0 or more");
-        Check.that(guessPieces >= 0 && hands >= 1, "a guess is 0 or more; somebody prepares");
+        Check.that(guessPieces >= 0 && hands >= 0, "a guess is 0 or more, and so are hands");
     }
 
     /** The same with so many pairs of hands. */
-    PrepTerms withHands(int others) {
+    public PrepTerms withHands(int others) {
         return new PrepTerms(
                 goodwillCents,
                 withoutPercent,

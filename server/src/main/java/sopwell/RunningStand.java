@@ -135,6 +135,7 @@ final class RunningStand implements AutoCloseable {
                         new Backups.Source(folder, log, settings, founding.backup()),
                         clock,
                         clocks.nanos());
+        hub.tellSeen(backups::seen);
         Care care = new Care(backups::state, backups::makeNow, clock::state, disk::state);
         this.checking = new LogChecking(check, log::lastSeq);
         this.routes =

@@ -22,6 +22,9 @@ public final class BackupLimits {
     /** What must be free on the disk beyond the backup's own size, in bytes. */
     public static final long BACKUP_RESERVE_BYTES = 50L * 1_024 * 1_024;
 
+    /** A screen is believed that it saw so many events more than a restored stand knows of. */
+    public static final long SEEN_BEYOND_EVENTS_MAX = 1_000_000;
+
     /** How long a press waits for the backup that it asked for, in milliseconds. */
     public static final long BACKUP_WAIT_MILLIS = 5_000;
 }

@@ -43,7 +43,7 @@ public final class Backups implements AutoCloseable {
     private final BackupMaker maker;
     private final InstantSource clock;
     private final LongSupplier nanos;
-    private final Optional<Restored> restored;
+    private volatile Optional<Restored> restored;
     private final ScheduledExecutorService worker =
             Executors.newSingleThreadScheduledExecutor(Backups::thread);
     private volatile Future<?> looks = CompletableFuture.completedFuture(null);
@@ -106,6 +106,37 @@ public final class Backups implements AutoCloseable {
             made.complete(false);
         }
         return made;
+    }
+
+    /**
+     * A screen says what it saw last. If that was of the log that this stand was restored from, it
+     * may be later than anything that was known to be missing.
+     */
+    public void seen(String epoch, long seq) {
+        if (restored.filter(note -> isNews(note, epoch, seq)).isPresent()) {
+            try {
+                worker.execute(() -> note(epoch, seq));
+            } catch (RejectedExecutionException closed) {
+                LOGGER.fine("closed; the screen will say it again");
+            }
+        }
+    }
+
+    private static boolean isNews(Restored note, String epoch, long seq) {
+        return note.epoch().equals(epoch)
+                && seq > note.knownSeq()
+                && seq - note.lastSeq() <= BackupLimits.SEEN_BEYOND_EVENTS_MAX;
+    }
+
+    private void note(String epoch, long seq) {
+        try {
+            Optional<Restored> news =
+                    restored.filter(note -> isNews(note, epoch, seq)).map(note -> note.seen(seq));
+            news.ifPresent(data::putRestored);
+            restored = news.or(() -> restored);
+        } catch (LogFault fault) {
+            LOGGER.log(Level.WARNING, "what a screen saw could not be noted", fault);
+        }
     }
 
     /** How it all is. */

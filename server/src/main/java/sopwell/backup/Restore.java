@@ -57,7 +57,8 @@ public final class Restore {
             }
             Fold fold = copied(folder, settings);
             Instant now = clock.instant();
-            long known = Math.max(made.lastSeq(), lastSeq(folder, made));
+            long marked = folder.markedSeq(made.stand(), made.epoch());
+            long known = Math.max(made.lastSeq(), Math.max(marked, lastSeq(folder, made)));
             Restored note =
                     new Restored(
                             now.toEpochMilli(), made.atMs(), made.lastSeq(), known, made.epoch());

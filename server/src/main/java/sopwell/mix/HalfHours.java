@@ -2,6 +2,7 @@ package sopwell.mix;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
@@ -21,13 +22,18 @@ public final class HalfHours {
 
     private HalfHours() {}
 
-    /** The half hour that an instant falls into, seen from a business day's date; 0 or more. */
+    /**
+     * The half hour that an instant falls into, seen from a business day's date; 0 or more. The
+     * date after is the next that there was: at the Pacific's date line one was left out.
+     */
     public static int of(LocalDate date, ZoneId zone, long atMs) {
-        long minutes =
-                ChronoUnit.MINUTES.between(
-                        date.atStartOfDay(),
-                        Instant.ofEpochMilli(atMs).atZone(zone).toLocalDateTime());
-        return (int) Math.max(0, Math.min(END_MAX - 1L, Math.floorDiv(minutes, MINUTES)));
+        LocalDateTime at = Instant.ofEpochMilli(atMs).atZone(zone).toLocalDateTime();
+        LocalDate next = date.plusDays(1).atStartOfDay(zone).toLocalDate();
+        long before = at.toLocalDate().isBefore(next) ? 0 : IN_A_DAY;
+        LocalDate from = before == 0 ? date : next;
+        long minutes = ChronoUnit.MINUTES.between(from.atStartOfDay(), at);
+        long half = before + Math.floorDiv(minutes, MINUTES);
+        return (int) Math.max(0, Math.min(END_MAX - 1L, half));
     }
 
     /**

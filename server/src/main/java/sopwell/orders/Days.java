@@ -13,10 +13,15 @@ final class Days {
 
     private Days() {}
 
-    /** The opening of a day now; a date that was open before goes on where it stopped. */
+    /**
+     * The opening of a day now; a date that was open before goes on where it stopped. Dates never
+     * go back: a stand whose zone was moved west may have a local date that is over, and goes on
+     * with its newest, or the old one's numbers and ids would be given again.
+     */
     static OrderEvent.DayOpened opening(Orders orders, StandSettings settings, long nowMs) {
         ZonedDateTime now = Instant.ofEpochMilli(nowMs).atZone(settings.zone());
-        LocalDate date = now.toLocalDate();
+        LocalDate local = now.toLocalDate();
+        LocalDate date = orders.date().filter(local::isBefore).orElse(local);
         boolean goesOn = orders.date().filter(date::equals).isPresent();
         return new OrderEvent.DayOpened(
                 date,

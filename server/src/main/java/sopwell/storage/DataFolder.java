@@ -216,6 +216,20 @@ public final class DataFolder implements AutoCloseable {
         return read(RESTORED).flatMap(Restored::read);
     }
 
+    /** Remembers more of that restore. */
+    public synchronized void putRestored(Restored note) {
+        write(RESTORED, note.written());
+    }
+
+    /** How far this stand's log of that epoch came by the note beside it; 0 when nothing says. */
+    public long markedSeq(String stand, String epoch) {
+        return new LogMark(folder.resolve(LOG))
+                .read()
+                .filter(note -> note.stand().equals(stand) && note.epoch().equals(epoch))
+                .map(LogMark.Note::seq)
+                .orElse(0L);
+    }
+
     /**
      * Begins to make this folder what a backup holds: the copy that will be its log is written, and
      * no server starts on the folder before the restore is finished or given up.

@@ -24,6 +24,11 @@ public record Restored(long atMs, long madeAtMs, long lastSeq, long knownSeq, St
         return knownSeq > lastSeq;
     }
 
+    /** The same, once somebody has seen a later event than was known of. */
+    public Restored seen(long seq) {
+        return new Restored(atMs, madeAtMs, lastSeq, Math.max(knownSeq, seq), epoch);
+    }
+
     byte[] written() {
         return MAPPER.createObjectNode()
                 .put("atMs", atMs)

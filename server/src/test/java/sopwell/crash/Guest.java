@@ -10,7 +10,7 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 
 /** Talks to a stand over HTTP. Thread-safe. */
-final class Guest {
+public final class Guest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Duration PATIENCE = Duration.ofSeconds(5);
 
@@ -21,13 +21,15 @@ final class Guest {
                     .build();
 
     /** An answer with its status; without one the outcome is unknown. */
-    record Heard(int status, JsonNode body) {
-        boolean isDone() {
+    public record Heard(int status, JsonNode body) {
+        /** Whether it was taken. */
+        public boolean isDone() {
             return status >= 200 && status < 300;
         }
     }
 
-    Heard post(String address, String path, String key, String json)
+    /** Sends JSON under a key. */
+    public Heard post(String address, String path, String key, String json)
             throws IOException, InterruptedException {
         HttpRequest request =
                 HttpRequest.newBuilder(URI.create(address + path))
@@ -39,7 +41,8 @@ final class Guest {
         return heard(client.send(request, HttpResponse.BodyHandlers.ofString()));
     }
 
-    Heard get(String address, String path) throws IOException, InterruptedException {
+    /** Asks. */
+    public Heard get(String address, String path) throws IOException, InterruptedException {
         HttpRequest request =
                 HttpRequest.newBuilder(URI.create(address + path)).timeout(PATIENCE).build();
         return heard(client.send(request, HttpResponse.BodyHandlers.ofString()));

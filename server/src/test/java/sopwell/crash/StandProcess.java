@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** The packaged server in a process of its own. Not thread-safe. */
@@ -52,17 +53,34 @@ public final class StandProcess implements AutoCloseable {
     public static StandProcess start(
             String jar, Path data, List<String> jvmFlags, List<String> arguments, int port)
             throws IOException {
+        return launched(data, command(jar, data, jvmFlags, arguments, port), Map.of());
+    }
+
+    /** Starts the server on a free port with a quick start, and this in its environment. */
+    public static StandProcess start(
+            Path data, List<String> arguments, Map<String, String> environment) throws IOException {
+        return launched(data, command(jar(), data, quick(), arguments, 0), environment);
+    }
+
+    private static List<String> command(
+            String jar, Path data, List<String> jvmFlags, List<String> arguments, int port) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(jvmFlags);
         command.addAll(List.of("-jar", jar, "serve", "--data", data.toString()));
         command.addAll(List.of("--port", Integer.toString(port)));
         command.addAll(arguments);
+        return command;
+    }
+
+    private static StandProcess launched(
+            Path data, List<String> command, Map<String, String> environment) throws IOException {
         long from = System.nanoTime();
-        Process process =
+        ProcessBuilder builder =
                 new ProcessBuilder(command)
-                        .redirectError(data.resolveSibling(data.getFileName() + ".err").toFile())
-                        .start();
+                        .redirectError(data.resolveSibling(data.getFileName() + ".err").toFile());
+        builder.environment().putAll(environment);
+        Process process = builder.start();
         BufferedReader out =
                 new BufferedReader(
                         new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));

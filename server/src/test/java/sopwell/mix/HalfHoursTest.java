@@ -30,6 +30,15 @@ class HalfHoursTest {
         assertEquals(3, at(LocalDate.of(2026, 11, 1), "2026-11-01T01:30:00-06:00"));
     }
 
+    /** Samoa went from 29 to 31 December 2011 (IANA time zone database). */
+    @Test
+    void theDateAfterIsTheNextThatThereWas() {
+        ZoneId apia = ZoneId.of("Pacific/Apia");
+        long night = ZonedDateTime.parse("2011-12-31T01:30:00+14:00").toInstant().toEpochMilli();
+        assertEquals(51, HalfHours.of(LocalDate.of(2011, 12, 29), apia, night));
+        assertEquals(3, HalfHours.of(LocalDate.of(2011, 12, 31), apia, night));
+    }
+
     @Test
     void aClockGoneWrongStaysWithinTheDay() {
         LocalDate day = LocalDate.of(2026, 1, 7);

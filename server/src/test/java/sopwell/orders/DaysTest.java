@@ -8,6 +8,7 @@ import static sopwell.desk.Script.reason;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -194,6 +195,39 @@ class DaysTest {
     void aDayOpenedBeforeTheCutHourIsCutTheSameMorning() {
         assertEquals(Duration.ofMinutes(150), untilCut("2026-01-14T01:30"));
         assertEquals(Duration.ofHours(24), untilCut("2026-01-14T04:00"));
+    }
+
+    @Test
+    void datesDoNotGoBackWhenTheZoneMovesWest() {
+        Orders orders = script.at("2026-01-15T00:30").stand().orders();
+        closed();
+        StandSettings west = Zones.at(ZoneId.of("America/Los_Angeles"), Script.SETTINGS.cutHour());
+
+        // There it is still the evening of the 14th, whose orders were another day's.
+        Slot next = Slot.next(orders, west, script.nowMs());
+
+        DayOpened opened = (DayOpened) next.before().get(0);
+        assertEquals(FIRST.plusDays(1), opened.date());
+        assertEquals("America/Los_Angeles", opened.zone());
+        assertEquals("20260115-0002", next.order(), "no id is given twice");
+        assertEquals(Optional.of(2), next.number());
+        assertTrue(opened.cutAtMs() > script.nowMs());
+    }
+
+    @Test
+    void aCutDayGoesOnToItsOwnDateWhenTheZoneMovesWest() {
+        script.at("2026-01-14T23:30").place("beef");
+        script.at("2026-01-15T04:30").place("beef");
+        Orders orders = script.stand().orders();
+        StandSettings west = Zones.at(ZoneId.of("Pacific/Pago_Pago"), Script.SETTINGS.cutHour());
+        script.later((int) Duration.ofHours(24).toSeconds());
+
+        // Past the cut of the 15th, in a zone where it is still the evening of that date.
+        Slot next = Slot.next(orders, west, script.nowMs());
+
+        assertEquals(DayClosed.class, next.before().get(0).getClass());
+        assertEquals(FIRST.plusDays(1), ((DayOpened) next.before().get(1)).date());
+        assertEquals("20260115-0002", next.order());
     }
 
     private static Duration untilCut(String local) {

@@ -7,6 +7,22 @@ import sopwell.planted.Plant.Edit;
 final class Plants {
     private static final String BATCH = "sopwell/desk/DeskBatch.java";
     private static final String HUB = "sopwell/web/live/BoardHub.java";
+    private static final String WRITER = "sopwell/storage/SqliteWriter.java";
+    private static final String KEYS_LATER =
+            """
+                    begin.executeUpdate();
+                    for (LogRow row : rows) {
+                        try (PreparedStatement key = connection.prepareStatement(
+                                "UPDATE events SET key = ? WHERE stand = ? AND seq = ?")) {
+                            key.setString(1, row.key());
+                            key.setString(2, stand);
+                            key.setLong(3, row.seq());
+                            key.executeUpdate();
+                        }
+                    }
+                    commit.executeUpdate();
+                    return true;
+            """;
     private static final String APPEND =
             """
                             List<Recorded> recorded = log.append(draft.entries);
@@ -129,6 +145,45 @@ final class Plants {
                                                     + " 0).atZone(now.getZone());",
                                             "return cut.plusHours(24);")),
                             "sopwell.orders.DaysTest"),
+                    new Plant(
+                            "wall-clock-durations",
+                            "The stand's time is the box's, whatever becomes of that.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/desk/StandClock.java",
+                                            "return waiting\n" + "                ? anchorMs",
+                                            "return !waiting\n"
+                                                    + "                ? box.millis()")),
+                            "sopwell.desk.StandClockTest"),
+                    new Plant(
+                            "file-copy-backup",
+                            "A backup is a copy of the log's file while it is written.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/storage/DataFolder.java",
+                                            "BackupFile.copy(folder.resolve(LOG), to, stop);",
+                                            "Files.copy(folder.resolve(LOG), to,"
+                                                    + " StandardCopyOption.REPLACE_EXISTING);")),
+                            "sopwell.backup.BackupsTest"),
+                    new Plant(
+                            "kept-connection",
+                            "After an error of the disk the same connection writes on.",
+                            List.of(
+                                    Edit.java(
+                                            "sopwell/storage/SqliteLog.java",
+                                            "if (!sound) {",
+                                            "if (!sound && closed) {")),
+                            "sopwell.power.IoFaultTest"),
+                    new Plant(
+                            "key-in-another-commit",
+                            "An order is on the disk before its key is.",
+                            List.of(
+                                    Edit.java(
+                                            WRITER,
+                                            "to.setString(at + 4, row.key());",
+                                            "to.setString(at + 4, null);"),
+                                    Edit.java(WRITER, "        return true;\n", KEYS_LATER)),
+                            "sopwell.power.PowerTest"),
                     new Plant(
                             "no-deadline",
                             "Nothing but the end of a socket takes a screen off the list.",

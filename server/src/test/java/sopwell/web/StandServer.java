@@ -79,6 +79,16 @@ public final class StandServer implements AutoCloseable {
         }
     }
 
+    /** A stand over a folder of the test's, which is emptied at the end. */
+    public static StandServer over(Path data) {
+        return new StandServer(data);
+    }
+
+    /** The same by another clock. */
+    public static StandServer over(Path data, InstantSource clock) {
+        return new StandServer(data, TestStand.start(data, MANY_CONNECTIONS, clock));
+    }
+
     /** The same by another clock, which it keeps until it is restarted. */
     public static StandServer fresh(InstantSource clock) {
         try {

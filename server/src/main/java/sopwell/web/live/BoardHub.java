@@ -46,6 +46,7 @@ public final class BoardHub implements AutoCloseable {
     private final Rhythm rhythm;
     private final List<Future<?>> repeating;
     private volatile long shownSeq;
+    private volatile Seeing seeing = (seenEpoch, seq) -> {};
     private long beatTurn;
     private long pingTurn;
 
@@ -77,6 +78,18 @@ public final class BoardHub implements AutoCloseable {
                         every(rhythm.pingMillis(), this::pingSome));
     }
 
+    /** Who is told what screens say that they saw before they came. */
+    @FunctionalInterface
+    public interface Seeing {
+        /** A screen saw this place of the log with this name. */
+        void saw(String epoch, long seq);
+    }
+
+    /** From now on tells somebody what screens saw last, before they came. */
+    public void tellSeen(Seeing told) {
+        seeing = told;
+    }
+
     /** The whole board as its screens see it, or an empty future when there is no such board. */
     public CompletableFuture<Optional<Frame>> board(String name) {
         return follower.ask(
@@ -104,6 +117,10 @@ public final class BoardHub implements AutoCloseable {
                         outlet.close(CloseCodes.VIOLATED_POLICY, "no such board");
                     }
                 });
+    }
+
+    void saw(Cursor cursor) {
+        seeing.saw(cursor.epoch(), cursor.seq());
     }
 
     void leave(Outlet outlet) {

@@ -13,7 +13,8 @@ import sopwell.menu.Lang;
 /**
  * The socket of one screen: {@code /ws/boards/{board}?lang=es}. Programs that ask for the
  * subprotocol {@value #JSON} get JSON, our screens get HTML. The only thing a screen may say is
- * {@code whole}: send me the whole board.
+ * {@code whole}: send me the whole board. What it saw before may stand in {@code after=EPOCH:SEQ};
+ * it gets the whole board in any case, but to a stand that was restored that may be news.
  */
 final class BoardSocket extends Endpoint {
     /** The subprotocol of JSON frames. */
@@ -39,6 +40,10 @@ final class BoardSocket extends Endpoint {
         ((UndertowSession) session).setReceiveListener(new ScreenFrames(hub, outlet));
         FrameWriter writer =
                 session.getNegotiatedSubprotocol().equals(JSON) ? json : html.get(lang(session));
+        session.getRequestParameterMap().getOrDefault("after", List.of()).stream()
+                .limit(1)
+                .flatMap(after -> Cursor.of(after).stream())
+                .forEach(hub::saw);
         hub.join(outlet, session.getPathParameters().get("board"), writer);
     }
 

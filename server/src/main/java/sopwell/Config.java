@@ -1,11 +1,12 @@
 package sopwell;
 
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** What the command line asks for. Belongs to the start-up thread. */
 @Command(
@@ -14,7 +15,7 @@ import picocli.CommandLine.Option;
         version = "Sopwell 0.1.0",
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
         synopsisSubcommandLabel =
-                "serve|owner|rehearse|check|rebuild|restore|import|export|backtest")
+                "serve|owner|rehearse|check|rebuild|erase|restore|import|export|backtest")
 final class Config {
     /** What an empty data folder is filled with. */
     enum StartWith {
@@ -73,6 +74,35 @@ final class Config {
             mixinStandardHelpOptions = true,
             description = "Counts the past days of a stand that does not run anew from its log.")
     static final class Rebuild extends InFolder {}
+
+    /** {@code sopwell erase}. */
+    @Command(
+            name = "erase",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Takes people's names out of the log of a stand that does not run; numbers,"
+                            + " amounts and times stay. There is no way back.")
+    static final class Erase extends InFolder {
+        @Option(
+                names = "--before",
+                paramLabel = "DATE",
+                description =
+                        "Guests' names, and those of cashiers who are not on the roster, of all"
+                                + " days before this one, such as 2026-11-01.")
+        LocalDate before;
+
+        @Option(
+                names = "--person",
+                paramLabel = "ID",
+                description = "The name of somebody who was taken off the roster, such as s3.")
+        String person;
+
+        @Option(
+                names = "--name",
+                paramLabel = "TEXT",
+                description = "This name, wherever it stands: orders, tills, reasons, questions.")
+        String name;
+    }
 
     /** {@code sopwell restore}. */
     @Command(

@@ -1,16 +1,18 @@
 package sopwell;
 
+import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+
+import sopwell.backup.Restore;
+import sopwell.log.LogFault;
+import sopwell.tls.StandTls;
+
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import picocli.CommandLine;
-import picocli.CommandLine.ParseResult;
-import sopwell.backup.Restore;
-import sopwell.log.LogFault;
-import sopwell.tls.StandTls;
 
 /** The program: reads the command line and runs what it asks for. */
 public final class Main {
@@ -35,6 +37,7 @@ public final class Main {
         Config.Rehearse rehearse = new Config.Rehearse();
         Config.CheckBooks check = new Config.CheckBooks();
         Config.Rebuild rebuild = new Config.Rebuild();
+        Config.Erase erase = new Config.Erase();
         Config.Restore restore = new Config.Restore();
         Config.Export export = new Config.Export();
         Config.Import records = new Config.Import();
@@ -46,12 +49,13 @@ public final class Main {
                         rehearse, Main::rehearse,
                         check, () -> new Books(check.data, System.out).check(),
                         rebuild, () -> new Books(rebuild.data, System.out).rebuild(),
+                        erase, () -> new Erasure(erase, InstantSource.system(), System.out).run(),
                         restore, () -> restored(restore),
                         export, () -> new Exporting(export, System.out).run(),
                         records, () -> imported(records),
                         backtest, () -> new Backtest(backtest, System.out).run());
         CommandLine line = new CommandLine(new Config());
-        List.of(serve, owner, rehearse, check, rebuild, restore, records, export, backtest)
+        List.of(serve, owner, rehearse, check, rebuild, erase, restore, records, export, backtest)
                 .forEach(line::addSubcommand);
         try {
             ParseResult parsed = line.parseArgs(args);

@@ -1,21 +1,7 @@
 package sopwell;
 
 import jakarta.servlet.ServletException;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.LongSupplier;
-import java.util.logging.Level;
-import java.util.logging.Logger;
+
 import sopwell.access.Access;
 import sopwell.backup.Backups;
 import sopwell.demo.DemoLunch;
@@ -44,6 +30,22 @@ import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
 import sopwell.web.pages.Trust;
+
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.LongSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * A stand that is open for requests: everything is made here, in the order in which it needs each
@@ -156,6 +158,7 @@ final class RunningStand implements AutoCloseable {
         this.server = server(transport.place(asked).behind(gate(clocks.wall())), routes, hub);
         listen(asked);
         this.keeping = new BookKeeping(book);
+        routes.keepNames(StandFolder.privacy(folder));
         backups.start();
         this.clockLooks = watchDays();
         this.renewals = watchCertificate();
@@ -251,7 +254,6 @@ final class RunningStand implements AutoCloseable {
         return access.access();
     }
 
-    /** Every route. */
     Set<String> routes() {
         return server.routes();
     }
@@ -343,14 +345,13 @@ final class RunningStand implements AutoCloseable {
         }
     }
 
-    /** The stand's own keys hold a space, which no program's key may. */
+    /** The stand's own keys hold a space, as no program's may; known ones ask for nothing. */
     private void adopt(Menu menu) {
         String key = "menu " + menu.revision() + " " + log.lastSeq();
         desk.submit(key, key, new StandCommand.AdoptMenu(menu)).join();
         follower.ask(stand -> stand.menu().revision()).join();
     }
 
-    /** Asks for nothing when the demo's lunch did. */
     private void adopt(RecipeBook book) {
         String key = "recipes " + book.revision() + " " + log.lastSeq();
         String none = RecipeBook.empty().revision();

@@ -1,5 +1,15 @@
 package sopwell;
 
+import sopwell.access.Access;
+import sopwell.access.AccessLimits;
+import sopwell.access.AccessState;
+import sopwell.access.Outcome;
+import sopwell.access.Person;
+import sopwell.access.Tools;
+import sopwell.storage.AccessFile;
+import sopwell.storage.AccessReading;
+import sopwell.storage.DataFolder;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -12,15 +22,6 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import sopwell.access.Access;
-import sopwell.access.AccessLimits;
-import sopwell.access.AccessState;
-import sopwell.access.Outcome;
-import sopwell.access.Person;
-import sopwell.access.Tools;
-import sopwell.storage.AccessFile;
-import sopwell.storage.AccessReading;
-import sopwell.storage.DataFolder;
 
 /** Opens what a folder keeps about access, and sets the owner's password. Thread-safe. */
 final class StandAccess implements AutoCloseable {
@@ -86,7 +87,8 @@ final class StandAccess implements AutoCloseable {
         }
     }
 
-    private static Access open(DataFolder folder, InstantSource clock, Executor hashing)
+    /** What a folder keeps about access. */
+    static Access open(DataFolder folder, InstantSource clock, Executor hashing)
             throws StartRefused {
         SecureRandom random = new SecureRandom();
         Tools tools =

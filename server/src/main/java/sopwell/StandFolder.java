@@ -1,12 +1,5 @@
 package sopwell;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuFault;
@@ -17,11 +10,20 @@ import sopwell.storage.BackupRule;
 import sopwell.storage.DataFolder;
 import sopwell.storage.MenuReader;
 import sopwell.storage.MenuReading;
+import sopwell.storage.PrivacyRule;
 import sopwell.storage.RecipeReader;
 import sopwell.storage.StandFile;
 import sopwell.storage.StandReading;
 import sopwell.web.RecipeFaults;
 import sopwell.web.Texts;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Fills a data folder for the first time and reads what it holds. Stateless. */
 final class StandFolder {
@@ -44,6 +46,11 @@ final class StandFolder {
     /** Where backups go and how long they are kept. */
     static BackupRule backup(DataFolder folder) throws StartRefused {
         return read(folder).backup();
+    }
+
+    /** How long people's names are kept. */
+    static PrivacyRule privacy(DataFolder folder) throws StartRefused {
+        return read(folder).privacy();
     }
 
     /** A folder that is half one stand and half another is no stand. */

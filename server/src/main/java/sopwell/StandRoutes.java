@@ -1,17 +1,7 @@
 package sopwell;
 
 import io.undertow.server.RoutingHandler;
-import java.security.SecureRandom;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Function;
-import java.util.function.LongSupplier;
-import java.util.function.Supplier;
+
 import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
@@ -19,6 +9,7 @@ import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.MenuShelf;
+import sopwell.desk.NameErasing;
 import sopwell.desk.Replay;
 import sopwell.desk.Stand;
 import sopwell.log.EventLog;
@@ -27,6 +18,7 @@ import sopwell.menu.Menu;
 import sopwell.mix.Names;
 import sopwell.orders.StandSettings;
 import sopwell.storage.MenuWriter;
+import sopwell.storage.PrivacyRule;
 import sopwell.storage.RecipeReader;
 import sopwell.storage.RecipeWriter;
 import sopwell.till.DayReport;
@@ -48,6 +40,18 @@ import sopwell.web.pages.Pages;
 import sopwell.web.pages.Trust;
 import sopwell.web.past.PastDays;
 
+import java.security.SecureRandom;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+
 /** Hands the web what it needs to answer. Thread-safe. */
 final class StandRoutes implements AutoCloseable {
     private static final int KEY_BYTES = 16;
@@ -64,6 +68,8 @@ final class StandRoutes implements AutoCloseable {
     private final Care care;
     private final Supplier<Optional<String>> damage;
     private final PastDays past;
+    private final NameErasing erasing;
+    private final AtomicReference<NameKeeping> names = new AtomicReference<>();
     private final PrepPlans plans;
     private final PastPreps pastPreps;
     private final RecipeDocs recipes =
@@ -107,6 +113,14 @@ final class StandRoutes implements AutoCloseable {
         this.care = running.care();
         this.damage = running.damage();
         this.past = new PastDays(log, settings);
+        this.erasing =
+                new NameErasing(
+                        log,
+                        desk::submit,
+                        date -> {
+                            past.forget(date);
+                            book.recount(date);
+                        });
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.pastPreps = new PastPreps(log, follower, book, settings, clock);
         this.clock = clock;
@@ -140,7 +154,8 @@ final class StandRoutes implements AutoCloseable {
                         this::newKey,
                         new AuditTrail(log, settings),
                         access,
-                        nanos));
+                        nanos,
+                        erasing));
         ApiRoutes.add(
                 routes,
                 new ApiContext(
@@ -167,6 +182,12 @@ final class StandRoutes implements AutoCloseable {
                         damage));
     }
 
+    /** Begins to take names out of the log that were kept for long enough. */
+    void keepNames(PrivacyRule rule) {
+        NameKeeping.Time time = new NameKeeping.Time(clock, settings.zone());
+        names.set(new NameKeeping(log, erasing, access, rule, time));
+    }
+
     /** What is prepared when, also for the stand itself. */
     PrepPlans plans() {
         return plans;
@@ -175,6 +196,7 @@ final class StandRoutes implements AutoCloseable {
     /** Ends what is still being read for somebody. */
     @Override
     public void close() {
+        Optional.ofNullable(names.get()).ifPresent(NameKeeping::close);
         past.close();
         plans.close();
         pastPreps.close();

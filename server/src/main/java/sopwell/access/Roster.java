@@ -1,12 +1,13 @@
 package sopwell.access;
 
+import sopwell.Limits;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import sopwell.Limits;
 
 /**
  * Says who may do what from now on: staff, devices, programs. Thread-safe. What ends, ends its
@@ -84,7 +85,8 @@ public final class Roster {
     /** Somebody no longer works here: PIN, password and sessions are gone at once. */
     public Outcome<Person> endPerson(Actor by, String id) {
         synchronized (kept) {
-            Outcome<Person> ended = change(by, id, Person::gone, this::notLastOwner);
+            Outcome<Person> ended =
+                    change(by, id, p -> p.gone(tools.clock().millis()), this::notLastOwner);
             ended.value().ifPresent(person -> endSessionsOf(person.id()));
             return ended;
         }
@@ -100,6 +102,30 @@ public final class Roster {
             Outcome<Person> ended = left.map(Outcome::done).orElseGet(() -> endPerson(by, id));
             ended.value().ifPresent(p -> kept.change(state -> state.with(p.withName(""))));
             return ended;
+        }
+    }
+
+    /**
+     * Forgets the names of those who left before a time. Of whom it is not known when they left, it
+     * is taken to be now.
+     *
+     * @return how many were forgotten
+     */
+    public int forgetLeft(long beforeMs) {
+        synchronized (kept) {
+            int forgotten = 0;
+            for (Person person : kept.state().people()) {
+                if (!person.ended() || person.name().isEmpty()) {
+                    continue;
+                }
+                if (person.endedAtMs() == 0) {
+                    kept.change(state -> state.with(person.gone(tools.clock().millis())));
+                } else if (person.endedAtMs() < beforeMs) {
+                    kept.change(state -> state.with(person.withName("")));
+                    forgotten++;
+                }
+            }
+            return forgotten;
         }
     }
 

@@ -226,6 +226,8 @@ final class RouteRules {
                             List.of(
                                     "GET /settings/backup",
                                     "POST /settings/backup",
+                                    "GET /settings/names",
+                                    "POST /settings/names",
                                     "POST /prep/calendar",
                                     "POST /prep/terms",
                                     "POST /api/prep/calendar/hours",

@@ -2,12 +2,15 @@ package sopwell.audit;
 
 import sopwell.log.Event;
 
+import java.time.LocalDate;
+
 /** Who did something, and what became of who may do what. Ids only, never a name. */
 public sealed interface AuditEvent extends Event {
     /** Which record an event is, for switches that must be complete. */
     enum Kind {
         DONE_BY,
-        ACCESS_CHANGED
+        ACCESS_CHANGED,
+        NAMES_ERASED
     }
 
     /** This event's kind. */
@@ -50,6 +53,36 @@ public sealed interface AuditEvent extends Event {
         public Kind kind() {
             return Kind.ACCESS_CHANGED;
         }
+    }
+
+    /**
+     * Names were taken out of the log.
+     *
+     * @param of whose
+     * @param date the business day of which they were
+     * @param order the id of the one order of which, or empty
+     * @param fromSeq the first place that was looked at
+     * @param toSeq the last one
+     * @param names how many texts hold no name any more
+     * @param digest stands for every event that was changed by it, as it is since then
+     */
+    record NamesErased(
+            Of of, LocalDate date, String order, long fromSeq, long toSeq, int names, String digest)
+            implements AuditEvent {
+        @Override
+        public Kind kind() {
+            return Kind.NAMES_ERASED;
+        }
+    }
+
+    /** Whose names were taken out. Their written form is frozen as events' names are. */
+    enum Of {
+        /** All guests'. */
+        GUESTS,
+        /** Staff's who have left. */
+        STAFF,
+        /** One person's, wherever it stood. */
+        PERSON
     }
 
     /** What can change about who may do what. Their written form is frozen as events' names are. */

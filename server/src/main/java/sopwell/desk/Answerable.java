@@ -1,7 +1,5 @@
 package sopwell.desk;
 
-import java.util.ArrayList;
-import java.util.List;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.log.Event;
@@ -11,6 +9,9 @@ import sopwell.orders.OrderEvent;
 import sopwell.prep.calendar.CalendarEvent.CalendarSet;
 import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 import sopwell.till.TillEvent;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What somebody must answer for: money that leaves, orders that go, days that end or go on, and
@@ -40,6 +41,7 @@ public final class Answerable {
                 || event instanceof MenuAdopted
                 || event instanceof RecipesAdopted
                 || event instanceof CalendarSet
-                || event instanceof AuditEvent.AccessChanged;
+                || event instanceof AuditEvent.AccessChanged
+                || event instanceof AuditEvent.NamesErased;
     }
 }

@@ -1,5 +1,18 @@
 package sopwell.desk;
 
+import sopwell.Limits;
+import sopwell.audit.AuditEvent.DoneBy;
+import sopwell.audit.AuditEvent.NamesErased;
+import sopwell.audit.Who;
+import sopwell.log.Event;
+import sopwell.log.EventLog;
+import sopwell.log.Recorded;
+import sopwell.orders.Order;
+import sopwell.orders.OrderEvent;
+import sopwell.orders.OrderEvent.DayOpened;
+import sopwell.orders.StandSettings;
+import sopwell.till.TillEvent.OrderRefunded;
+
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -11,20 +24,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import sopwell.Limits;
-import sopwell.audit.AuditEvent.DoneBy;
-import sopwell.audit.Who;
-import sopwell.log.Event;
-import sopwell.log.EventLog;
-import sopwell.log.Recorded;
-import sopwell.orders.Order;
-import sopwell.orders.OrderEvent;
-import sopwell.orders.OrderEvent.DayOpened;
-import sopwell.orders.StandSettings;
-import sopwell.till.TillEvent.OrderRefunded;
 
 /** Who did what, as the log has it. Reads the log anew each time; thread-safe. */
 public final class AuditTrail {
+    /** What nobody asked for. */
+    public static final Who BY_ITSELF = new Who("", "", "", "");
+
     private final EventLog log;
     private final StandSettings settings;
 
@@ -61,7 +66,7 @@ public final class AuditTrail {
     /** What was done on a date of the stand's calendar. */
     public Day day(LocalDate date) {
         ZoneId zone = settings.zone();
-        List<Long> places = log.placesOf(DoneBy.class);
+        List<Long> places = places();
         int from = firstAt(places, date.atStartOfDay(zone).toInstant().toEpochMilli());
         int to = firstAt(places, date.plusDays(1).atStartOfDay(zone).toInstant().toEpochMilli());
         int begin = Math.max(from, to - Limits.AUDIT_DEEDS_MAX);
@@ -78,6 +83,18 @@ public final class AuditTrail {
         return new Day(deeds, begin > from);
     }
 
+    /** Where it is said by whom something was done, and where Sopwell took out names by itself. */
+    private List<Long> places() {
+        List<Long> doneBy = log.placesOf(DoneBy.class);
+        Set<Long> said = new HashSet<>(doneBy);
+        List<Long> places = new ArrayList<>(doneBy);
+        log.placesOf(NamesErased.class).stream()
+                .filter(place -> !said.contains(place + 1))
+                .forEach(places::add);
+        Collections.sort(places);
+        return places;
+    }
+
     private static Deed deed(List<Recorded> command, Map<String, Order> orders) {
         Recorded last = command.get(command.size() - 1);
         List<Event> events = command.stream().map(Recorded::event).filter(Answerable::is).toList();
@@ -86,7 +103,8 @@ public final class AuditTrail {
                         .flatMap(event -> orderOf(event).stream())
                         .findFirst()
                         .map(orders::get);
-        return new Deed(last.atMs(), ((DoneBy) last.event()).who(), events, order);
+        Who who = last.event() instanceof DoneBy done ? done.who() : BY_ITSELF;
+        return new Deed(last.atMs(), who, events, order);
     }
 
     /** Everything of the command that ends at a place. */

@@ -1,19 +1,5 @@
 package sopwell.desk;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Collections;
-import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiConsumer;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 import sopwell.log.EventLog;
 import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
@@ -30,6 +16,21 @@ import sopwell.till.DayReport;
 import sopwell.till.Drawer;
 import sopwell.till.Move;
 import sopwell.till.TillEvent;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The tallies of past business days. A day that another has followed is counted once from the log
@@ -187,6 +188,17 @@ public final class DayBook {
             }
         }
         return false;
+    }
+
+    /** Counts a day anew: its log says something else than before, such as names. */
+    public void recount(LocalDate date) {
+        NavigableMap<LocalDate, Long> ends = ends(date, date);
+        if (!ends.isEmpty()) {
+            Stand stand = stand(date);
+            for (KeptDays<?> kind : List.of(mixes, waits, exceptions)) {
+                kind.recount(date, ends.get(date), stand);
+            }
+        }
     }
 
     /**

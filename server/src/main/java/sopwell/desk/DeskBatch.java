@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import sopwell.Check;
+import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.log.EventLog;
@@ -104,6 +105,10 @@ final class DeskBatch {
                 List<Recorded> recorded = log.append(draft.entries);
                 Check.that(log.lastSeq() == draft.lastSeq, "the log numbers events as the desk");
                 committed.accept(recorded);
+                if (recorded.stream().anyMatch(this::changesTheStand)) {
+                    rebuild();
+                    committed.accept(List.of());
+                }
             } catch (KeyTaken taken) {
                 DeskRequest repeat = draft.askedBy.get(taken.key());
                 done.put(repeat, answerKept(repeat, log.find(taken.key()).orElseThrow()));
@@ -115,6 +120,12 @@ final class DeskBatch {
         }
         done.putAll(draft.replies);
         return List.of();
+    }
+
+    /** What is known of the open day has the names that are gone from the log. */
+    private boolean changesTheStand(Recorded recorded) {
+        return recorded.event() instanceof NamesErased erased
+                && stand.orders().date().filter(erased.date()::equals).isPresent();
     }
 
     private List<DeskRequest> retryWithout(DeskRequest one, List<DeskRequest> requests) {
@@ -163,7 +174,7 @@ final class DeskBatch {
     }
 
     private static Runnable answerKept(DeskRequest request, Kept kept) {
-        return request.fingerprint().equals(kept.fingerprint())
+        return kept.isOf(request.fingerprint())
                 ? answer(request, Answer.repeated(kept.events()))
                 : answer(request, Answer.keyReused());
     }

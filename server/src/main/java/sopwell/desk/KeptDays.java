@@ -1,5 +1,9 @@
 package sopwell.desk;
 
+import sopwell.Limits;
+import sopwell.mix.TallyShelf;
+import sopwell.mix.TallyShelf.Shelved;
+
 import java.lang.ref.SoftReference;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,9 +16,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
-import sopwell.Limits;
-import sopwell.mix.TallyShelf;
-import sopwell.mix.TallyShelf.Shelved;
 
 /** One kind of tally of past days: counted once, kept, and compared. Thread-safe. */
 final class KeptDays<T> {
@@ -99,6 +100,14 @@ final class KeptDays<T> {
 
     void keep(LocalDate date, long lastSeq, Stand stand) {
         shelf.put(List.of(Shelved.of(date, lastSeq, counting.apply(stand))));
+    }
+
+    /** Counts a day anew that ends at a place. */
+    void recount(LocalDate date, long lastSeq, Stand stand) {
+        keep(date, lastSeq, stand);
+        synchronized (atHand) {
+            atHand.remove(date);
+        }
     }
 
     /** Whether the tally of a day that ends at a place is on the shelf. */

@@ -37,7 +37,8 @@ public sealed interface StandCommand {
         CALENDAR,
         ACCESS,
         BY,
-        PLAN
+        PLAN,
+        NAMES
     }
 
     /** This command's kind. */
@@ -136,6 +137,14 @@ public sealed interface StandCommand {
         @Override
         public Kind kind() {
             return Kind.ACCESS;
+        }
+    }
+
+    /** Names that the log has prepared to lose are to go. */
+    record ForNames(AuditEvent.NamesErased erased) implements StandCommand {
+        @Override
+        public Kind kind() {
+            return Kind.NAMES;
         }
     }
 

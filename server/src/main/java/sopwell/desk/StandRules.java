@@ -118,6 +118,7 @@ final class StandRules {
             case PLAN -> plan(stand, (StandCommand.ForPlan) command);
             case RECIPES -> recipes(stand, (StandCommand.AdoptRecipes) command);
             case BY -> by(stand, (StandCommand.By) command, nowMs);
+            case NAMES -> Decision.accepted(((StandCommand.ForNames) command).erased());
             case ACCESS -> Decision.accepted(((StandCommand.ForAccess) command).changed());
         };
     }

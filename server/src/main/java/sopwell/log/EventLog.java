@@ -6,7 +6,7 @@ import java.util.OptionalLong;
 import java.util.function.Consumer;
 
 /**
- * The append-only log of one stand.
+ * The log of one stand. Events are only ever added; what names somebody in them can be taken out.
  *
  * <p>Threading: {@link #append} belongs to one thread, the desk's; the reading calls may come from
  * any thread and see only what is durable.
@@ -46,6 +46,16 @@ public interface EventLog extends AutoCloseable {
 
     /** The places of all events of a type, in order. Only for types that are rare. */
     List<Long> placesOf(Class<? extends Event> type);
+
+    /**
+     * Prepares to take names out of what is in the log. They are gone with the append of the
+     * names-erased event that has the digest which is returned, and not without it. What is
+     * prepared replaces what was prepared before; so one at a time asks for this.
+     *
+     * @return empty when there is nothing to take out
+     * @throws LogFault when the store failed or what it holds is damaged
+     */
+    Optional<Blanked> prepare(Blanking asked);
 
     /** What a key stands for, if it was ever accepted. */
     Optional<Kept> find(String key);

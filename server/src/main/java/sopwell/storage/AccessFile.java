@@ -3,13 +3,7 @@ package sopwell.storage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.Function;
+
 import sopwell.access.AccessState;
 import sopwell.access.Device;
 import sopwell.access.Person;
@@ -19,6 +13,14 @@ import sopwell.access.Session;
 import sopwell.access.Tries;
 import sopwell.access.Use;
 import sopwell.menu.Faults;
+
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 
 /** Reads and writes who may do what, {@code access.json}. Stateless. */
 public final class AccessFile {
@@ -71,10 +73,16 @@ public final class AccessFile {
                 role(fields),
                 fields.secret("pin"),
                 fields.secret("password"),
-                fields.yes("ended"));
+                fields.yes("ended"),
+                fields.mayHave("endedAtMs") ? fields.moment("endedAtMs") : 0);
     }
 
     private static ObjectNode write(Person person) {
+        ObjectNode node = bare(person);
+        return person.endedAtMs() == 0 ? node : node.put("endedAtMs", person.endedAtMs());
+    }
+
+    private static ObjectNode bare(Person person) {
         return object().put("id", person.id())
                 .put("name", person.name())
                 .put("role", person.role().code())

@@ -1,15 +1,19 @@
 package sopwell.storage;
 
-import java.io.IOException;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 import sopwell.Check;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.AuditEvent.DoneBy;
+import sopwell.audit.AuditEvent.NamesErased;
+import sopwell.audit.AuditEvent.Of;
 import sopwell.audit.Who;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The written form of who did what, version 1. Stateless. */
 final class AuditBodies {
@@ -26,6 +30,16 @@ final class AuditBodies {
                 AccessChanged changed = (AccessChanged) event;
                 body.text("change", written(changed.change()));
                 ids(body, changed.person(), changed.device(), changed.token());
+            }
+            case NAMES_ERASED -> {
+                NamesErased erased = (NamesErased) event;
+                body.text("of", erased.of().name().toLowerCase(Locale.ROOT));
+                body.text("date", erased.date().toString());
+                body.textIfAny("order", erased.order());
+                body.number("fromSeq", erased.fromSeq());
+                body.number("toSeq", erased.toSeq());
+                body.number("names", erased.names());
+                body.text("digest", erased.digest());
             }
         }
     }
@@ -45,6 +59,15 @@ final class AuditBodies {
                             body.textOr("person"),
                             body.textOr("device"),
                             body.textOr("token"));
+            case NAMES_ERASED ->
+                    new NamesErased(
+                            of(body.text("of")),
+                            LocalDate.parse(body.text("date")),
+                            body.textOr("order"),
+                            body.number("fromSeq"),
+                            body.number("toSeq"),
+                            body.whole("names"),
+                            body.text("digest"));
         };
     }
 
@@ -64,5 +87,14 @@ final class AuditBodies {
                 Stream.of(Change.values()).filter(one -> written(one).equals(written)).findFirst();
         Check.that(change.isPresent(), "a change of access has a name that is known");
         return change.orElseThrow();
+    }
+
+    private static Of of(String written) {
+        Optional<Of> of =
+                Stream.of(Of.values())
+                        .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(written))
+                        .findFirst();
+        Check.that(of.isPresent(), "it is known whose names were taken out");
+        return of.orElseThrow();
     }
 }

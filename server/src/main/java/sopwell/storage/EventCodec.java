@@ -184,6 +184,7 @@ final class EventCodec {
             case QUERY_ANSWERED -> QueryBodies.read(body, QueryEvent.Kind.ANSWERED);
             case DONE_BY -> AuditBodies.read(body, AuditEvent.Kind.DONE_BY);
             case ACCESS_CHANGED -> AuditBodies.read(body, AuditEvent.Kind.ACCESS_CHANGED);
+            case NAMES_ERASED -> AuditBodies.read(body, AuditEvent.Kind.NAMES_ERASED);
             case PAST_DAY_KEPT -> HistoryBodies.read(body, HistoryEvent.Kind.KEPT);
         };
     }

@@ -1,5 +1,6 @@
 package sopwell.storage;
 
+import sopwell.Check;
 import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
 import sopwell.kitchen.PaceEvent;
@@ -82,7 +83,8 @@ enum EventName {
     QUERY_ANSWERED("query-answered", 1, QueryEvent.QueryAnswered.class),
     PAST_DAY_KEPT("past-day-kept", 1, HistoryEvent.PastDayKept.class),
     DONE_BY("done-by", 1, AuditEvent.DoneBy.class),
-    ACCESS_CHANGED("access-changed", 1, AuditEvent.AccessChanged.class);
+    ACCESS_CHANGED("access-changed", 1, AuditEvent.AccessChanged.class),
+    NAMES_ERASED("names-erased", 1, AuditEvent.NamesErased.class);
 
     /** The events of which there are a few for a day at most; the log can list these. */
     static final List<EventName> RARE =
@@ -95,7 +97,8 @@ enum EventName {
                     OUT_MARKED,
                     OUT_LIFTED,
                     PAST_DAY_KEPT,
-                    DONE_BY);
+                    DONE_BY,
+                    NAMES_ERASED);
 
     private static final Map<String, EventName> BY_WRITTEN = byWritten();
     private static final Map<Class<? extends Event>, EventName> BY_TYPE = byType();
@@ -132,6 +135,12 @@ enum EventName {
     /** The name of a type of event, if it has one. */
     static Optional<EventName> of(Class<? extends Event> type) {
         return Optional.ofNullable(BY_TYPE.get(type));
+    }
+
+    /** The name of a type of event, which has one. */
+    static EventName needed(Class<? extends Event> type) {
+        Check.that(BY_TYPE.containsKey(type), "every type of event has a name in the log");
+        return BY_TYPE.get(type);
     }
 
     private static Map<String, EventName> byWritten() {

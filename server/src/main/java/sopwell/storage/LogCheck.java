@@ -1,5 +1,8 @@
 package sopwell.storage;
 
+import sopwell.audit.AuditEvent;
+import sopwell.log.LogFault;
+
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -7,6 +10,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -14,7 +18,6 @@ import java.util.TreeSet;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
-import sopwell.log.LogFault;
 
 /**
  * Looks whether a log's file holds what was written: each row against the one before, each key and
@@ -42,6 +45,14 @@ public final class LogCheck {
                     + " WHERE r.stand = e.stand AND r.kind = e.kind AND r.kind IN "
                     + RARE
                     + " AND r.seq = e.seq) LIMIT 1";
+
+    private static final String NOT_SAID =
+            "SELECT x.seq FROM erased x LEFT JOIN events e ON e.stand = x.stand"
+                    + " AND e.seq = x.by_seq AND e.kind = 'names-erased'"
+                    + " WHERE x.stand = ?1 AND x.seq BETWEEN ?2 AND ?3 AND e.seq IS NULL LIMIT 1";
+
+    private static final String ERASED =
+            "SELECT seq, proof FROM erased WHERE stand = ? AND by_seq = ? ORDER BY seq";
 
     private static final String TABLES =
             "SELECT type || ' ' || name || ' ' || tbl_name || ' ' || coalesce(sql, '')"
@@ -97,6 +108,7 @@ public final class LogCheck {
         try (SqliteReader reader = new SqliteReader(file, stand)) {
             LogRow.Chain chain = new LogRow.Chain(stand);
             byte[] before = LogRow.noHash();
+            List<LogRow> said = new ArrayList<>();
             long next = Math.max(1, from - 1);
             while (next <= to) {
                 List<LogRow> rows = reader.rows(next, to, SqliteLog.READ_ROWS);
@@ -105,6 +117,9 @@ public final class LogCheck {
                     if (row.seq() != next || (known && !row.follows(chain, before))) {
                         throw SqliteLog.damaged(next, "it is not what was written");
                     }
+                    if (known && row.kind().equals(EventName.NAMES_ERASED.written())) {
+                        said.add(row);
+                    }
                     before = row.hash();
                     next++;
                 }
@@ -112,8 +127,48 @@ public final class LogCheck {
                     throw SqliteLog.damaged(next, "it is missing");
                 }
             }
+            names(said, from, to);
         }
         indexes(from, to);
+    }
+
+    /** An event without its name is what is left of it only if the log says that it was taken. */
+    private void names(List<LogRow> said, long from, long to) {
+        try (Connection connection = SqliteFile.reader(file)) {
+            if (SqliteFile.number(connection, "user_version") < SqliteFile.NAMES_VERSION) {
+                return;
+            }
+            OptionalLong unsaid = lost(connection, NOT_SAID, from, to);
+            if (unsaid.isPresent()) {
+                throw SqliteLog.damaged(
+                        unsaid.getAsLong(), "no event says that names were taken out of it");
+            }
+            for (LogRow row : said) {
+                AuditEvent.NamesErased event =
+                        (AuditEvent.NamesErased)
+                                EventCodec.decode(row.seq(), row.kind(), row.version(), row.body());
+                if (!digest(connection, row.seq()).equals(event.digest())) {
+                    throw SqliteLog.damaged(
+                            row.seq(), "what names were taken out of is not what was left");
+                }
+            }
+        } catch (SQLException e) {
+            throw new LogFault("What names were taken out of can't be read: " + e.getMessage(), e);
+        }
+    }
+
+    private String digest(Connection connection, long by) throws SQLException {
+        Wiping.Digest digest = new Wiping.Digest();
+        try (PreparedStatement statement = connection.prepareStatement(ERASED)) {
+            statement.setString(1, stand);
+            statement.setLong(2, by);
+            try (ResultSet result = statement.executeQuery()) {
+                while (result.next()) {
+                    digest.add(result.getLong(1), result.getBytes(2));
+                }
+            }
+        }
+        return digest.hex();
     }
 
     private void indexes(long from, long to) {

@@ -11,7 +11,11 @@ import java.util.Arrays;
  * @param key the command's key on its first event, otherwise null, as in the table
  * @param fingerprint on a command's first event, otherwise null
  * @param body JSON in UTF-8
- * @param hash SHA-256 over the hash of the row before and everything else here
+ * @param hash SHA-256 over the hash of the row before and everything else here but the proof, as it
+ *     was when the row was written
+ * @param salt chance that is hashed with what may name somebody; otherwise, and once the name was
+ *     taken out, null
+ * @param proof SHA-256 over the row as it is since a name was taken out; null while none was
  */
 @SuppressWarnings("ArrayRecordComponent") // Rows live between two calls and are never compared.
 record LogRow(
@@ -23,7 +27,9 @@ record LogRow(
         String fingerprint,
         int ordinal,
         byte[] body,
-        byte[] hash) {
+        byte[] hash,
+        byte[] salt,
+        byte[] proof) {
     private static final byte[] NO_HASH = new byte[Sha256.BYTES];
 
     /** What stands for the row before the first one. */
@@ -33,12 +39,27 @@ record LogRow(
 
     LogRow hashed(Chain chain, byte[] before) {
         byte[] own = chain.hash(before, this);
-        return new LogRow(seq, atMs, kind, version, key, fingerprint, ordinal, body, own);
+        return new LogRow(
+                seq, atMs, kind, version, key, fingerprint, ordinal, body, own, salt, null);
     }
 
-    /** Whether this row is what was written after a row with that hash. */
+    /** This row with another body, and with nothing left that its names could be guessed from. */
+    LogRow blanked(Chain chain, byte[] other) {
+        String asked = fingerprint == null ? null : "";
+        LogRow bare =
+                new LogRow(seq, atMs, kind, version, key, asked, ordinal, other, hash, null, null);
+        byte[] own = chain.hash(hash, bare);
+        return new LogRow(seq, atMs, kind, version, key, asked, ordinal, other, hash, null, own);
+    }
+
+    /**
+     * Whether this row is what was written after a row with that hash, or what was left of it when
+     * a name was taken out. The row behind it holds the hash either way.
+     */
     boolean follows(Chain chain, byte[] before) {
-        return Arrays.equals(chain.hash(before, this), hash);
+        return proof == null
+                ? Arrays.equals(chain.hash(before, this), hash)
+                : Arrays.equals(chain.hash(hash, this), proof);
     }
 
     /** Hashes the rows of one stand. Not thread-safe: for one thread. */
@@ -65,6 +86,9 @@ record LogRow(
             add(row.key);
             add(row.fingerprint);
             add(row.body);
+            if (row.salt != null) {
+                add(row.salt);
+            }
             return digest.digest();
         }
 

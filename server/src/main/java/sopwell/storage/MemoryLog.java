@@ -1,13 +1,9 @@
 package sopwell.storage;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.function.Consumer;
 import sopwell.Check;
+import sopwell.audit.AuditEvent;
+import sopwell.log.Blanked;
+import sopwell.log.Blanking;
 import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.log.EventLog;
@@ -15,11 +11,21 @@ import sopwell.log.Kept;
 import sopwell.log.KeyTaken;
 import sopwell.log.Recorded;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
 /** An event log that is gone when the program ends, for trials and tests. Thread-safe. */
 public final class MemoryLog implements EventLog {
     private final String epoch;
     private final List<Recorded> events = new ArrayList<>();
     private final Map<String, Kept> byKey = new HashMap<>();
+    private final Map<Long, Event> prepared = new TreeMap<>();
 
     /** An empty log under an epoch of the caller's choice. */
     public MemoryLog(String epoch) {
@@ -58,12 +64,51 @@ public final class MemoryLog implements EventLog {
         }
         byKey.putAll(added);
         events.addAll(recorded);
+        if (recorded.stream().anyMatch(one -> one.event() instanceof AuditEvent.NamesErased)) {
+            prepared.forEach(this::replace);
+        }
         return recorded;
     }
 
     @Override
     public void probe() {
         // Memory takes what it is given.
+    }
+
+    @Override
+    public synchronized Optional<Blanked> prepare(Blanking asked) {
+        prepared.clear();
+        Wiping.Digest digest = new Wiping.Digest();
+        int names = 0;
+        for (Recorded one : events) {
+            if (one.seq() >= asked.fromSeq() && one.seq() <= asked.toSeq()) {
+                EventName name = EventCodec.name(one.event());
+                byte[] body = EventCodec.encode(one.event());
+                NameFields.Renamed now =
+                        NameFields.rename(name, body, asked.order(), asked.names());
+                if (now.texts() > 0) {
+                    names += now.texts();
+                    digest.add(one.seq(), Sha256.of(now.body()));
+                    prepared.put(
+                            one.seq(),
+                            EventCodec.decode(
+                                    one.seq(), name.written(), name.version(), now.body()));
+                }
+            }
+        }
+        return names == 0 ? Optional.empty() : Optional.of(new Blanked(names, digest.hex()));
+    }
+
+    private void replace(long seq, Event event) {
+        Recorded old = events.get((int) seq - 1);
+        events.set(
+                (int) seq - 1,
+                new Recorded(old.seq(), old.atMs(), old.key(), old.ordinal(), event));
+        long first = seq - old.ordinal();
+        int events = byKey.get(old.key()).events().size();
+        byKey.put(
+                old.key(),
+                new Kept("", this.events.subList((int) first - 1, (int) first - 1 + events)));
     }
 
     @Override

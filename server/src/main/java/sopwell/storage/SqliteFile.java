@@ -1,5 +1,10 @@
 package sopwell.storage;
 
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+import org.sqlite.SQLiteOpenMode;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -17,10 +22,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
-import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
-import org.sqlite.SQLiteOpenMode;
 
 /**
  * Opens the log's database file so that what is committed is on the disk. Stateless.
@@ -34,7 +35,7 @@ final class SqliteFile {
     static final int APPLICATION_ID = 0x536F7077;
 
     /** The newest schema that this Sopwell knows. */
-    static final int SCHEMA_VERSION = 5;
+    static final int SCHEMA_VERSION = 6;
 
     /** Every commit is on the disk before it is said to be done. */
     static final int FULL = 2;
@@ -46,7 +47,14 @@ final class SqliteFile {
                     "/schema/0002-recipes.sql",
                     "/schema/0003-calendar.sql",
                     "/schema/0004-history.sql",
-                    "/schema/0005-done-by.sql");
+                    "/schema/0005-done-by.sql",
+                    "/schema/0006-names.sql");
+
+    /** The first version in which names can be taken out. */
+    static final int NAMES_VERSION = 6;
+
+    /** How long one connection waits for another. */
+    static final int BUSY_MILLIS = 5_000;
 
     private SqliteFile() {}
 
@@ -107,6 +115,8 @@ final class SqliteFile {
             Map<String, String> settings = shared();
             settings.put("journal_mode", "wal");
             settings.put("synchronous", Integer.toString(options.synchronous()));
+            // What is taken out of the file is overwritten, not only forgotten.
+            settings.put("secure_delete", "1");
             settings.put("wal_autocheckpoint", "1000");
             settings.put("journal_size_limit", Long.toString(64L * 1_024 * 1_024));
             if (options.pagesMax() > 0) {
@@ -152,7 +162,7 @@ final class SqliteFile {
 
     private static Map<String, String> shared() {
         Map<String, String> settings = new LinkedHashMap<>();
-        settings.put("busy_timeout", "5000");
+        settings.put("busy_timeout", Integer.toString(BUSY_MILLIS));
         settings.put("foreign_keys", "1");
         settings.put("trusted_schema", "0");
         settings.put("cell_size_check", "1");

@@ -1,5 +1,16 @@
 package sopwell.storage;
 
+import sopwell.Check;
+import sopwell.log.Blanked;
+import sopwell.log.Blanking;
+import sopwell.log.Entry;
+import sopwell.log.Event;
+import sopwell.log.EventLog;
+import sopwell.log.Kept;
+import sopwell.log.KeyTaken;
+import sopwell.log.LogFault;
+import sopwell.log.Recorded;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -9,18 +20,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Consumer;
-import sopwell.Check;
-import sopwell.log.Entry;
-import sopwell.log.Event;
-import sopwell.log.EventLog;
-import sopwell.log.Kept;
-import sopwell.log.KeyTaken;
-import sopwell.log.LogFault;
-import sopwell.log.Recorded;
 
 /**
  * The event log of one stand in a SQLite file.
@@ -43,6 +47,8 @@ public final class SqliteLog implements EventLog {
     private final LogMark mark;
     private SqliteWriter writer;
     private SqliteWriter.End end;
+    private final NameWiper wiper = new NameWiper();
+    private boolean namesInSideFile;
     private volatile long lastSeq;
     private volatile boolean closed;
 
@@ -137,7 +143,7 @@ public final class SqliteLog implements EventLog {
         for (Entry entry : entries) {
             add(entry, rows, recorded);
         }
-        write(rows, keys);
+        write(rows, wiper.wipes(recorded), keys);
         return recorded;
     }
 
@@ -154,7 +160,26 @@ public final class SqliteLog implements EventLog {
     }
 
     @Override
+    public Optional<Blanked> prepare(Blanking asked) {
+        Wiping wiping = new Wiping(asked, stand, this::row);
+        rows(asked.fromSeq(), asked.toSeq(), wiping::look);
+        return wiper.prepare(wiping);
+    }
+
+    @Override
     public void read(long fromSeq, long toSeq, Consumer<Recorded> consumer) {
+        String[] key = new String[1];
+        rows(
+                fromSeq,
+                toSeq,
+                row -> {
+                    key[0] = key(row, key[0]);
+                    consumer.accept(recorded(row, key[0]));
+                });
+    }
+
+    /** Hands on rows, each of which is what was written. */
+    private void rows(long fromSeq, long toSeq, Consumer<LogRow> consumer) {
         long to = Math.min(toSeq, lastSeq);
         long from = Math.max(fromSeq, 1);
         if (from > to) {
@@ -162,7 +187,6 @@ public final class SqliteLog implements EventLog {
         }
         LogRow.Chain readChain = new LogRow.Chain(stand);
         byte[] before = from == 1 ? LogRow.noHash() : row(from - 1).hash();
-        String key = null;
         for (long next = from; next <= to; ) {
             List<LogRow> rows = reader.rows(next, to, READ_ROWS);
             if (rows.isEmpty()) {
@@ -175,8 +199,7 @@ public final class SqliteLog implements EventLog {
                 if (!row.follows(readChain, before)) {
                     throw damaged(next, dated(row) + " it is not what was written");
                 }
-                key = key(row, key);
-                consumer.accept(recorded(row, key));
+                consumer.accept(row);
                 before = row.hash();
                 next++;
             }
@@ -185,12 +208,12 @@ public final class SqliteLog implements EventLog {
 
     @Override
     public OptionalLong lastOf(Class<? extends Event> type, long atOrBeforeSeq) {
-        return reader.lastOf(name(type), Math.min(atOrBeforeSeq, lastSeq));
+        return reader.lastOf(EventName.needed(type), Math.min(atOrBeforeSeq, lastSeq));
     }
 
     @Override
     public List<Long> placesOf(Class<? extends Event> type) {
-        EventName name = name(type);
+        EventName name = EventName.needed(type);
         Check.that(EventName.RARE.contains(name), "only places of rare events are listed");
         long last = lastSeq;
         return reader.placesOf(name).stream().filter(seq -> seq <= last).toList();
@@ -228,6 +251,7 @@ public final class SqliteLog implements EventLog {
     private void add(Entry entry, List<LogRow> rows, List<Recorded> recorded) {
         Check.that(!entry.events().isEmpty(), "an entry has at least one event");
         byte[] before = rows.isEmpty() ? end.hash() : rows.get(rows.size() - 1).hash();
+        byte[] salt = wiper.salt(entry);
         long lastAtMs = rows.isEmpty() ? end.atMs() : rows.get(rows.size() - 1).atMs();
         long atMs = Math.max(entry.atMs(), lastAtMs);
         for (int ordinal = 0; ordinal < entry.events().size(); ordinal++) {
@@ -245,6 +269,8 @@ public final class SqliteLog implements EventLog {
                                     first ? entry.fingerprint() : null,
                                     ordinal,
                                     EventCodec.encode(event),
+                                    null,
+                                    salt,
                                     null)
                             .hashed(chain, before);
             before = row.hash();
@@ -253,13 +279,13 @@ public final class SqliteLog implements EventLog {
         }
     }
 
-    private void write(List<LogRow> rows, List<String> keys) {
+    private void write(List<LogRow> rows, Map<Long, List<LogRow>> wipes, List<String> keys) {
         if (rows.isEmpty()) {
             return;
         }
         boolean sound = false;
         try {
-            boolean written = writer.write(rows);
+            boolean written = writer.write(rows, wipes);
             Optional<String> taken = written ? Optional.empty() : writer.taken(keys);
             if (!written && taken.isEmpty()) {
                 throw new SQLException("another program wrote to the log");
@@ -273,6 +299,7 @@ public final class SqliteLog implements EventLog {
             lastSeq = last.seq();
             String hash = HexFormat.of().formatHex(last.hash());
             mark.note(new LogMark.Note(stand, epoch, last.seq(), hash));
+            namesInSideFile = (namesInSideFile || !wipes.isEmpty()) && !writer.emptySideFile();
         } catch (SQLException e) {
             throw new LogFault("The log could not be written: " + SqliteWords.of(e), e);
         } finally {
@@ -361,12 +388,6 @@ public final class SqliteLog implements EventLog {
     private static Recorded recorded(LogRow row, String key) {
         Event event = EventCodec.decode(row.seq(), row.kind(), row.version(), row.body());
         return new Recorded(row.seq(), row.atMs(), key, row.ordinal(), event);
-    }
-
-    private static EventName name(Class<? extends Event> type) {
-        Optional<EventName> name = EventName.of(type);
-        Check.that(name.isPresent(), "every type of event has a name in the log");
-        return name.get();
     }
 
     private static String dated(LogRow row) {

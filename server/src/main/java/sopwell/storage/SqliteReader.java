@@ -1,5 +1,7 @@
 package sopwell.storage;
 
+import sopwell.log.LogFault;
+
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -12,7 +14,6 @@ import java.util.OptionalLong;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.Semaphore;
 import java.util.stream.Collectors;
-import sopwell.log.LogFault;
 
 /**
  * The connections that read. Thread-safe.
@@ -25,12 +26,16 @@ final class SqliteReader implements AutoCloseable {
     private static final int CONNECTIONS_MAX = 2;
 
     private static final String COLUMNS =
-            "seq, at_ms, kind, version, key, fingerprint, ordinal, body, hash";
+            "seq, at_ms, kind, version, key, fingerprint, ordinal, body, hash, ";
+    private static final String NAMES =
+            "salt, (SELECT x.proof FROM erased x WHERE x.stand = e.stand AND x.seq = e.seq"
+                    + " ORDER BY x.by_seq DESC LIMIT 1)";
+
+    /** What an older log, which is only looked at, has instead. */
+    private static final String NO_NAMES = "NULL, NULL";
+
     private static final String RANGE =
-            "SELECT "
-                    + COLUMNS
-                    + " FROM events WHERE stand = ? AND seq BETWEEN ? AND ?"
-                    + " ORDER BY seq LIMIT ?";
+            " FROM events e WHERE stand = ? AND seq BETWEEN ? AND ? ORDER BY seq LIMIT ?";
     private static final String BY_KEY = "SELECT seq FROM events WHERE stand = ? AND key = ?";
     private static final String LAST_OF =
             "SELECT seq FROM events WHERE stand = ? AND kind = ? AND seq <= ?"
@@ -189,7 +194,11 @@ final class SqliteReader implements AutoCloseable {
 
         Session(Connection connection) throws SQLException {
             this.connection = connection;
-            range = connection.prepareStatement(RANGE);
+            boolean names =
+                    SqliteFile.number(connection, "user_version") >= SqliteFile.NAMES_VERSION;
+            range =
+                    connection.prepareStatement(
+                            "SELECT " + COLUMNS + (names ? NAMES : NO_NAMES) + RANGE);
             byKey = connection.prepareStatement(BY_KEY);
         }
 
@@ -211,7 +220,9 @@ final class SqliteReader implements AutoCloseable {
                                     result.getString(6),
                                     result.getInt(7),
                                     result.getBytes(8),
-                                    result.getBytes(9)));
+                                    result.getBytes(9),
+                                    result.getBytes(10),
+                                    result.getBytes(11)));
                 }
             }
             return rows;

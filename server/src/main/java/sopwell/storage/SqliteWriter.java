@@ -1,16 +1,19 @@
 package sopwell.storage;
 
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /**
  * The one connection that writes. Not thread-safe: it belongs to the thread that appends.
@@ -22,10 +25,16 @@ import org.sqlite.SQLiteException;
 final class SqliteWriter implements AutoCloseable {
     private static final String INSERT =
             "INSERT INTO events (stand, seq, at_ms, kind, version, key, fingerprint, ordinal, body,"
-                    + " hash) VALUES ";
+                    + " hash, salt) VALUES ";
+
+    private static final String WIPE =
+            "UPDATE events SET body = ?1, fingerprint = ?2, salt = NULL"
+                    + " WHERE stand = ?3 AND seq = ?4 AND hash = ?5";
+    private static final String PROVE =
+            "INSERT INTO erased (stand, seq, by_seq, proof) VALUES (?1, ?2, ?3, ?4)";
 
     /** A row's columns besides the stand. */
-    private static final int COLUMNS = 9;
+    private static final int COLUMNS = 10;
 
     /**
      * Rows that go in with one statement, most first. Half the cost of a row is the way into SQLite
@@ -102,12 +111,13 @@ final class SqliteWriter implements AutoCloseable {
     }
 
     /**
-     * Writes the rows, all or none.
+     * Writes the rows, all or none, and takes names out of older ones in the same transaction.
      *
+     * @param wipes by the place of the event that says so, what older rows are from then on
      * @return whether they were written; otherwise a key among them is taken and the log is as
      *     before
      */
-    boolean write(List<LogRow> rows) throws SQLException {
+    boolean write(List<LogRow> rows, Map<Long, List<LogRow>> wipes) throws SQLException {
         begin.executeUpdate();
         try {
             int done = 0;
@@ -123,8 +133,47 @@ final class SqliteWriter implements AutoCloseable {
             rollback.executeUpdate();
             return false;
         }
+        for (Map.Entry<Long, List<LogRow>> wipe : wipes.entrySet()) {
+            wipe(wipe.getKey(), wipe.getValue());
+        }
         commit.executeUpdate();
         return true;
+    }
+
+    private void wipe(long by, List<LogRow> wiped) throws SQLException {
+        try (PreparedStatement wipe = connection.prepareStatement(WIPE);
+                PreparedStatement prove = connection.prepareStatement(PROVE)) {
+            for (LogRow row : wiped) {
+                wipe.setString(1, new String(row.body(), StandardCharsets.UTF_8));
+                wipe.setString(2, row.fingerprint());
+                wipe.setString(3, stand);
+                wipe.setLong(4, row.seq());
+                wipe.setBytes(5, row.hash());
+                if (wipe.executeUpdate() != 1) {
+                    throw new SQLException("event " + row.seq() + " is not what was prepared");
+                }
+                prove.setString(1, stand);
+                prove.setLong(2, row.seq());
+                prove.setLong(3, by);
+                prove.setBytes(4, row.proof());
+                prove.executeUpdate();
+            }
+        }
+    }
+
+    /**
+     * Moves everything into the main file at once, so that older pages are gone too; waits for
+     * nobody.
+     *
+     * @return whether it could be done; otherwise somebody reads just now
+     */
+    boolean emptySideFile() throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA busy_timeout = 0");
+            boolean done = SqliteFile.text(connection, "wal_checkpoint(TRUNCATE)").equals("0");
+            statement.execute("PRAGMA busy_timeout = " + SqliteFile.BUSY_MILLIS);
+            return done;
+        }
     }
 
     /** The first of these keys that is in the log. */
@@ -169,6 +218,7 @@ final class SqliteWriter implements AutoCloseable {
             to.setInt(at + 6, row.ordinal());
             to.setString(at + 7, new String(row.body(), StandardCharsets.UTF_8));
             to.setBytes(at + 8, row.hash());
+            to.setBytes(at + 9, row.salt());
             at += COLUMNS;
         }
         to.executeUpdate();

@@ -3,6 +3,14 @@ package sopwell.storage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import sopwell.Limits;
+import sopwell.menu.Faults;
+import sopwell.money.CashRule;
+import sopwell.money.TaxRule;
+import sopwell.orders.Safety;
+import sopwell.orders.StandSettings;
+
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.ZoneId;
@@ -10,12 +18,6 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import sopwell.Limits;
-import sopwell.menu.Faults;
-import sopwell.money.CashRule;
-import sopwell.money.TaxRule;
-import sopwell.orders.Safety;
-import sopwell.orders.StandSettings;
 
 /** Reads and writes a stand's settings, {@code stand.json}. Stateless. */
 public final class StandFile {
@@ -30,7 +32,8 @@ public final class StandFile {
         Faults faults = new Faults();
         Optional<JsonNode> tree = JsonTree.read(json, faults);
         if (tree.isEmpty()) {
-            return new StandReading(Optional.empty(), BackupRule.USUAL, faults.found());
+            return new StandReading(
+                    Optional.empty(), BackupRule.USUAL, PrivacyRule.USUAL, faults.found());
         }
         Fields fields = new Fields(tree.get(), "", faults);
         String stand = fields.text("stand");
@@ -53,13 +56,14 @@ public final class StandFile {
         CashRule cash = MoneyFields.cash(fields);
         Safety safety = SafetyFields.read(fields);
         BackupRule backup = BackupFields.read(fields);
+        PrivacyRule privacy = PrivacyFields.read(fields);
         fields.close();
         if (!faults.isEmpty()) {
-            return new StandReading(Optional.empty(), backup, faults.found());
+            return new StandReading(Optional.empty(), backup, privacy, faults.found());
         }
         StandSettings settings =
                 new StandSettings(stand, name, zone, cutHour, tax, target, numberMax, cash, safety);
-        return new StandReading(Optional.of(settings), backup, faults.found());
+        return new StandReading(Optional.of(settings), backup, privacy, faults.found());
     }
 
     /** The settings as a file. */

@@ -1,5 +1,7 @@
 package sopwell.storage;
 
+import sopwell.mix.TallyShelves;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,7 +11,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import sopwell.mix.TallyShelves;
 
 /**
  * Tallies in a database file of their own, beside the log: it is made again from the log when it is
@@ -94,6 +95,7 @@ public final class TallyFile implements AutoCloseable {
             connection = DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath());
             try (Statement statement = connection.createStatement()) {
                 statement.execute("PRAGMA synchronous = OFF");
+                statement.execute("PRAGMA secure_delete = 1");
                 statement.execute("PRAGMA mmap_size = " + MAPPED_BYTES_MAX);
                 if (SqliteFile.number(connection, "user_version") != FORM) {
                     statement.execute("DROP TABLE IF EXISTS tallies");

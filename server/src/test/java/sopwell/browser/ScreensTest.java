@@ -3,14 +3,16 @@ package sopwell.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import sopwell.crash.StandProcess;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import sopwell.crash.StandProcess;
 
 /**
  * Every screen in both languages and both themes: no serious fault, no broken policy, no overflow.
@@ -37,6 +39,7 @@ class ScreensTest {
                     "/till",
                     "/close",
                     "/audit",
+                    "/settings/names",
                     "/screens",
                     "/recipes",
                     "/till/today",

@@ -1,15 +1,8 @@
 package sopwell.sim;
 
-import java.time.LocalDateTime;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.List;
-import java.util.SplittableRandom;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import sopwell.boards.Board;
 import sopwell.desk.Answer;
+import sopwell.desk.NameErasing;
 import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
@@ -19,6 +12,7 @@ import sopwell.desk.TroubledLog;
 import sopwell.desk.TroubledLog.Trouble;
 import sopwell.log.LogFault;
 import sopwell.menu.Station;
+import sopwell.orders.Order;
 import sopwell.orders.StandSettings;
 import sopwell.prep.calendar.CalendarCommand;
 import sopwell.stock.recipes.RecipeBook;
@@ -26,6 +20,17 @@ import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.SteppedScreens;
 import sopwell.web.live.SteppedScreens.Looker;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /**
  * One day, or a few, out of a seed: people do what they do through the real desk, the disk fails,
@@ -41,6 +46,7 @@ final class DaySim {
     private static final int EVERY_REPLAY = 70;
     private static final int EVERY_MIX = 5;
     private static final int EVERY_ACCESS = 40;
+    private static final int EVERY_ERASING = 97;
 
     private final long seed;
     private final Store store;
@@ -130,7 +136,26 @@ final class DaySim {
             trouble();
             run(askings);
         }
+        if (step % EVERY_ERASING == 0) {
+            world.order().ifPresent(this::erase);
+        }
         look();
+    }
+
+    /** A guest asks to be forgotten, while the order is still made. */
+    private void erase(Order order) {
+        LocalDate date = world.shown().orders().date().orElseThrow();
+        NameErasing erasing = new NameErasing(log, this::submitted, erased -> {});
+        int names = erasing.order(order.id(), date, Optional.of(People.ALL.get(0)));
+        validator.forget(order.id());
+        say("erased " + order.id() + ": " + names);
+        String left = desk.shown().orders().find(order.id()).orElseThrow().name();
+        validator.that(left.isEmpty(), Invariant.ORDERS, "a name is shown that was erased");
+    }
+
+    private CompletableFuture<Answer> submitted(String key, String print, StandCommand command) {
+        run(List.of(new Asking(key, print, command)));
+        return CompletableFuture.completedFuture(null);
     }
 
     /** Most of what is done is done by somebody. */

@@ -5,10 +5,13 @@ import sopwell.audit.Who;
 import sopwell.boards.Board;
 import sopwell.desk.Answer;
 import sopwell.desk.Stand;
+import sopwell.log.Event;
 import sopwell.log.Recorded;
 import sopwell.menu.MenuEvent;
 import sopwell.mix.ItemCount;
 import sopwell.mix.Mix;
+import sopwell.orders.OrderEvent.OrderChanged;
+import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.OrderLine;
 import sopwell.orders.PaperEvent;
 import sopwell.orders.StandSettings;
@@ -103,6 +106,47 @@ final class Validator {
         plans.take(recorded);
         audit.take(recorded);
         paper(recorded);
+    }
+
+    /** An order's guest has no name from now on, also in what was answered before. */
+    void forget(String order) {
+        byKey.values()
+                .forEach(
+                        events ->
+                                events.replaceAll(
+                                        one ->
+                                                new Recorded(
+                                                        one.seq(),
+                                                        one.atMs(),
+                                                        one.key(),
+                                                        one.ordinal(),
+                                                        nameless(one.event(), order))));
+    }
+
+    private static Event nameless(Event event, String order) {
+        if (event instanceof OrderPlaced placed && placed.order().equals(order)) {
+            return new OrderPlaced(
+                    order,
+                    placed.number(),
+                    "",
+                    placed.toGo(),
+                    placed.lines(),
+                    placed.totals(),
+                    placed.quote(),
+                    placed.menuRevision());
+        }
+        if (event instanceof OrderChanged changed && changed.order().equals(order)) {
+            return new OrderChanged(
+                    order,
+                    changed.version(),
+                    "",
+                    changed.toGo(),
+                    changed.lines(),
+                    changed.totals(),
+                    changed.reason(),
+                    changed.menuRevision());
+        }
+        return event;
     }
 
     private void paper(Recorded recorded) {

@@ -6,6 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import sopwell.Check;
+import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.prep.calendar.CalendarEvent.CalendarSet;
+import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -19,13 +28,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import sopwell.Check;
-import sopwell.menu.MenuEvent.MenuAdopted;
-import sopwell.prep.calendar.CalendarEvent.CalendarSet;
-import sopwell.prep.calendar.OwnerCalendar;
-import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 
 class DataFolderTest {
     @TempDir Path parent;
@@ -99,7 +101,7 @@ class DataFolderTest {
             assertEquals(0, SqliteFile.number(connection, "mmap_size"));
             assertEquals(
                     SqliteFile.APPLICATION_ID, SqliteFile.number(connection, "application_id"));
-            assertEquals(5, SqliteFile.number(connection, "user_version"));
+            assertEquals(6, SqliteFile.number(connection, "user_version"));
         }
     }
 
@@ -175,6 +177,9 @@ class DataFolderTest {
                 file,
                 "CREATE INDEX events_rare ON events (stand, kind, seq)"
                         + " WHERE kind IN ('day-opened', 'day-closed', 'menu-adopted')");
+        run(file, "DROP TABLE erased");
+        run(file, "UPDATE events SET salt = NULL");
+        run(file, "ALTER TABLE events DROP COLUMN salt");
         run(file, "PRAGMA user_version = 1");
         try (DataFolder data = DataFolder.open(parent);
                 SqliteLog log = data.openLog("millrace")) {
@@ -186,7 +191,7 @@ class DataFolderTest {
             assertEquals(List.of(3L), log.placesOf(CalendarSet.class));
         }
         try (Connection connection = SqliteFile.writer(file, SqliteFile.Options.USUAL)) {
-            assertEquals(5, SqliteFile.number(connection, "user_version"));
+            assertEquals(6, SqliteFile.number(connection, "user_version"));
         }
     }
 

@@ -1,15 +1,5 @@
 package sopwell.storage;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.kitchen.KitchenEvent;
@@ -55,6 +45,17 @@ import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.Means;
 import sopwell.till.Payment;
 import sopwell.till.TillEvent;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Events, entries and files for the tests of this package. */
 final class Samples {
@@ -214,7 +215,15 @@ final class Samples {
     private static List<Event> audit() {
         return List.of(
                 new AuditEvent.DoneBy(new Who("s3", "d2", "t1", "lead")),
-                new AuditEvent.AccessChanged(AuditEvent.Change.PIN_SET, "s3", "d2", "t1"));
+                new AuditEvent.AccessChanged(AuditEvent.Change.PIN_SET, "s3", "d2", "t1"),
+                new AuditEvent.NamesErased(
+                        AuditEvent.Of.GUESTS,
+                        LocalDate.of(2025, 5, 3),
+                        "20250503-0213",
+                        812,
+                        1_430,
+                        2,
+                        "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08"));
     }
 
     private static Event plan(LocalDate date) {

@@ -1,11 +1,7 @@
 package sopwell.web.pages;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import sopwell.audit.AuditEvent.AccessChanged;
+import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.desk.AuditTrail;
 import sopwell.desk.AuditTrail.Deed;
 import sopwell.log.Event;
@@ -15,6 +11,12 @@ import sopwell.orders.OrderEvent.OrderVoided;
 import sopwell.till.TillEvent.OrderRefunded;
 import sopwell.till.TillEvent.PaidOut;
 import sopwell.web.T;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 
 /** Who did what on a date, in words. Immutable. */
 public final class AuditView {
@@ -84,14 +86,14 @@ public final class AuditView {
         if (event instanceof OrderEvent) {
             return "day";
         }
-        return event instanceof AccessChanged ? "access" : "menu";
+        return event instanceof AccessChanged || event instanceof NamesErased ? "access" : "menu";
     }
 
     private Line line(Deed deed, Event event) {
         boolean ofOrder = event instanceof OrderRefunded || kind(event).equals("orders");
         return new Line(
                 t.time(deed.atMs(), zone),
-                words.who(deed.who(), t),
+                isBySopwell(deed, event) ? t.get("audit.who.sopwell") : words.who(deed.who(), t),
                 words.where(deed.who(), t),
                 what(event),
                 ofOrder
@@ -101,10 +103,18 @@ public final class AuditView {
                 reason(event));
     }
 
+    private static boolean isBySopwell(Deed deed, Event event) {
+        return event instanceof NamesErased && deed.who().equals(AuditTrail.BY_ITSELF);
+    }
+
     private String what(Event event) {
         if (event instanceof AccessChanged changed) {
             String name = changed.change().name().toLowerCase(Locale.ROOT).replace('_', '-');
             return t.under("audit.access", name, about(changed));
+        }
+        if (event instanceof NamesErased erased) {
+            String of = erased.of().name().toLowerCase(Locale.ROOT);
+            return t.under("audit.erased", of, t.date(erased.date()), erased.names());
         }
         if (event instanceof PaidOut out) {
             return t.of("audit.paid-out", out.cashier());

@@ -1,17 +1,11 @@
 package sopwell.web.pages;
 
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
-import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
+import sopwell.desk.NameErasing;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
 import sopwell.web.Care;
@@ -22,6 +16,14 @@ import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
 import sopwell.web.past.PastDays;
+
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * What the screens need. Immutable; everything in it is thread-safe.
@@ -42,6 +44,7 @@ import sopwell.web.past.PastDays;
  * @param trail who did what
  * @param access who may do what, and who is who
  * @param nanos a clock that never jumps, in nanoseconds
+ * @param erasing takes names out of the log
  */
 public record PageContext(
         Desk desk,
@@ -65,4 +68,5 @@ public record PageContext(
         Supplier<String> keys,
         AuditTrail trail,
         Access access,
-        LongSupplier nanos) {}
+        LongSupplier nanos,
+        NameErasing erasing) {}

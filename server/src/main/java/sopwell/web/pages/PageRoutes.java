@@ -60,6 +60,7 @@ public final class PageRoutes {
         new PairRoutes(context, handling, pairedBy).add(routes);
         new AccessRoutes(context, handling, pairedBy).add(routes);
         new BackupRoutes(context, handling).add(routes);
+        new NamesRoutes(context, handling).add(routes);
         new TrustRoutes(context, handling).add(routes);
     }
 

@@ -11,6 +11,7 @@ import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.MemoryShelf;
+import sopwell.desk.NameErasing;
 import sopwell.desk.Replay;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
@@ -127,7 +128,8 @@ public final class PageStand implements AutoCloseable {
                         () -> "form-" + keys.incrementAndGet(),
                         new AuditTrail(log, settings),
                         access,
-                        System::nanoTime);
+                        System::nanoTime,
+                        new NameErasing(log, desk::submit, past::forget));
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, new HtmlFrames(pages, texts.in(lang)));

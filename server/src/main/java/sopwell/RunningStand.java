@@ -249,7 +249,6 @@ final class RunningStand implements AutoCloseable {
         return transport.trust().map(Trust::fingerprint);
     }
 
-    /** Who may do what here. */
     Access access() {
         return access.access();
     }

@@ -158,7 +158,6 @@ final class RunningStand implements AutoCloseable {
         this.server = server(transport.place(asked).behind(gate(clocks.wall())), routes, hub);
         listen(asked);
         this.keeping = new BookKeeping(book);
-        routes.keepNames(StandFolder.privacy(folder));
         backups.start();
         this.clockLooks = watchDays();
         this.renewals = watchCertificate();
@@ -342,6 +341,7 @@ final class RunningStand implements AutoCloseable {
                             + Optional.ofNullable(taken.getCause()).orElse(taken).getMessage()
                             + ". Choose another with --port, or 0 for any free one.");
         }
+        routes.keepNames(StandFolder.privacy(folder));
     }
 
     /** The stand's own keys hold a space, as no program's may; known ones ask for nothing. */

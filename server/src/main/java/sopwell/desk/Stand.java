@@ -173,11 +173,12 @@ public final class Stand {
         }
     }
 
-    /** Another date's orders name no menu of before but the one in force. */
+    /** Another date's orders name no menu of before but the one in force, and its plan is new. */
     private void forgetMenus(OrderEvent event) {
         if (event instanceof OrderEvent.DayOpened opened
                 && orders.date().filter(opened.date()::equals).isEmpty()) {
             menus.values().removeIf(old -> !old.equals(menu));
+            keptPlan = Optional.empty();
         }
     }
 

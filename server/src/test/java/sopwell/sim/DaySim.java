@@ -137,7 +137,7 @@ final class DaySim {
             run(askings);
         }
         if (step % EVERY_ERASING == 0) {
-            world.order().ifPresent(this::erase);
+            world.shown().orders().open().stream().findFirst().ifPresent(this::erase);
         }
         look();
     }

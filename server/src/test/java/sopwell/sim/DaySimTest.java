@@ -26,7 +26,7 @@ class DaySimTest {
     private static final int STEPS = 45;
 
     /** These seeds run on over several dates: among them everything happens that can. */
-    private static final Set<Integer> LONG = Set.of(4, 6, 7);
+    private static final Set<Integer> LONG = Set.of(4, 6, 7, 8, 10, 11);
 
     private static final int LONG_STEPS = 600;
 

@@ -32,7 +32,7 @@ final class Deeds {
         often(5, hands::seen);
         often(2, hands::bringBack);
         often(12, hands::hand);
-        often(1, hands::handBack);
+        often(3, hands::handBack);
         often(3, hands::call);
         often(2, hands::countBags);
         often(1, hands::setHands);
@@ -50,7 +50,7 @@ final class Deeds {
         often(1, cooks::gave);
         often(1, cooks::discard);
         often(1, cooks::useUp);
-        often(1, cooks::clock);
+        often(3, cooks::clock);
         often(3, hands::ask);
         often(3, hands::answer);
         often(9, counter::pay);

@@ -1,14 +1,16 @@
 package sopwell.browser;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.openqa.selenium.By;
@@ -37,30 +39,44 @@ public final class Browser implements AutoCloseable {
      */
     public static final String PLAIN_NAME = "stand.test";
 
+    /** What nobody looks at here, and a start or a new window pays for with a process or more. */
+    private static final List<String> SPARED =
+            List.of(
+                    "AudioServiceOutOfProcess",
+                    "ContextualTasks",
+                    "Glic",
+                    "InitialWebUI",
+                    "MediaRouter",
+                    "OptimizationGuideModelExecution",
+                    "OptimizationGuideOnDeviceModel",
+                    "OptimizationHints",
+                    "PreloadTopChromeWebUI",
+                    "SpareRendererForSitePerProcess",
+                    "TabSearch",
+                    "Translate",
+                    "WebUIOmniboxAimPopup",
+                    "WebUIOmniboxFullPopup",
+                    "WebUIOmniboxPopup",
+                    "WebUITabStrip",
+                    "WebUIToolbar");
+
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     /** Kept here, or its level would be forgotten: it warns at each start of a newer Chromium. */
     private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
 
-    private static final String AXE_RUN =
-            """
-            const done = arguments[arguments.length - 1];
-            axe.run(document, {
-                resultTypes: ['violations'],
-                rules: {'target-size': {enabled: true}}
-            }).then(
-                result => done(result.violations
-                    .filter(v => v.impact === 'serious' || v.impact === 'critical')
-                    .flatMap(v => v.nodes.map(n => v.impact + ' ' + v.id + ': ' + v.help
-                        + ' at ' + n.target.join(' ')))
-                    .join('\\n')),
-                fault => done('axe failed: ' + fault));
-            """;
-
     private final ChromeDriver driver;
+
+    /** Where pages were opened that may have kept something. */
+    private final Set<String> origins = new TreeSet<>();
 
     private Browser(ChromeDriver driver) {
         this.driver = driver;
+    }
+
+    /** Starts a browser that speaks English, with a profile that goes when it is closed. */
+    static Browser start() {
+        return start(Optional.empty(), "en-US");
     }
 
     /**
@@ -83,6 +99,10 @@ public final class Browser implements AutoCloseable {
      * @param profile the profile's own folder
      */
     public static Browser startAgain(Path profile, String language) {
+        return start(Optional.of(profile), language);
+    }
+
+    private static Browser start(Optional<Path> profile, String language) {
         Chromium chromium = Chromium.require();
         NOISE.setLevel(Level.SEVERE);
         ChromeDriverService service =
@@ -97,7 +117,8 @@ public final class Browser implements AutoCloseable {
         return browser;
     }
 
-    private static ChromeOptions options(Chromium chromium, Path profile, String language) {
+    private static ChromeOptions options(
+            Chromium chromium, Optional<Path> profile, String language) {
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.ALL);
         ChromeOptions options = new ChromeOptions();
@@ -106,6 +127,9 @@ public final class Browser implements AutoCloseable {
                 "--headless=new",
                 "--no-sandbox",
                 "--disable-gpu",
+                "--disable-software-rasterizer",
+                "--disable-extensions",
+                "--disable-features=" + String.join(",", SPARED),
                 "--disable-quic",
                 "--disable-dev-shm-usage",
                 "--no-first-run",
@@ -115,8 +139,8 @@ public final class Browser implements AutoCloseable {
                 "--disable-sync",
                 "--host-resolver-rules=MAP "
                         + PLAIN_NAME
-                        + " 127.0.0.1, MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
-                "--user-data-dir=" + profile);
+                        + " 127.0.0.1, MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1");
+        profile.ifPresent(folder -> options.addArguments("--user-data-dir=" + folder));
         options.setExperimentalOption("prefs", Map.of("intl.accept_languages", language));
         options.setCapability("goog:loggingPrefs", logs);
         return options;
@@ -132,20 +156,30 @@ public final class Browser implements AutoCloseable {
 
     /** Opens a page and waits until it is loaded. */
     public void open(String url) {
+        URI uri = URI.create(url);
+        origins.add(uri.getScheme() + "://" + uri.getAuthority());
         driver.get(url);
     }
 
     /**
-     * As good as new: one empty window, no cookies, and nothing left in the console. What pages
-     * kept for an address stays, but each stand of a test has an address of its own.
+     * As good as new: one window that saw nothing yet, no cookies, nothing kept for the addresses
+     * that were open, and nothing left in the console.
      */
     public void fresh() {
-        for (String handle : driver.getWindowHandles().stream().skip(1).toList()) {
+        List<String> old = List.copyOf(driver.getWindowHandles());
+        driver.switchTo().newWindow(WindowType.TAB);
+        String fresh = driver.getWindowHandle();
+        for (String handle : old) {
             driver.switchTo().window(handle).close();
         }
-        driver.switchTo().window(driver.getWindowHandles().iterator().next());
+        driver.switchTo().window(fresh);
         driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
-        open("about:blank");
+        for (String origin : origins) {
+            driver.executeCdpCommand(
+                    "Storage.clearDataForOrigin", Map.of("origin", origin, "storageTypes", "all"));
+        }
+        origins.clear();
+        size(1280, 800);
         consoleErrors();
     }
 
@@ -321,9 +355,17 @@ public final class Browser implements AutoCloseable {
      * included: one line for each serious or critical finding, and nothing when there is none.
      */
     public String axe() {
-        driver.executeScript(axeScript());
-        driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
-        return (String) driver.executeAsyncScript(AXE_RUN);
+        return Axe.everything(driver);
+    }
+
+    /** The same of its colours alone. */
+    public String axeOfColours() {
+        return Axe.colours(driver);
+    }
+
+    /** The same of everything but its colours. */
+    public String axeBesidesColours() {
+        return Axe.besidesColours(driver);
     }
 
     /** Errors in the browser's console since the last call; a broken content policy is one. */
@@ -343,13 +385,5 @@ public final class Browser implements AutoCloseable {
         WebDriverWait wait = new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50));
         wait.ignoring(StaleElementReferenceException.class);
         return wait;
-    }
-
-    private static String axeScript() {
-        try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -13,12 +13,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Shows that the browser of the tests sees what is there, and finds what is wrong. */
+@ExtendWith(Browsers.class)
 class BrowserTest {
     private static final String PAGE =
             """
@@ -37,7 +40,9 @@ class BrowserTest {
     private static final String BAD =
             """
             <!doctype html><html lang="en"><head><title>bad</title></head><body><main><h1>Bad</h1>
-            <input id="nameless"></main><script>document.title = 'ran'</script></body></html>
+            <input id="nameless"><p style="color: #999; background: #fff">pale</p>
+            <a href="#a" style="font-size: 9px">a</a><br><a href="#b" style="font-size: 9px">b</a>
+            </main><script>document.title = 'ran'</script></body></html>
             """;
 
     @TempDir Path folder;
@@ -76,41 +81,58 @@ class BrowserTest {
     }
 
     @Test
-    void typesClicksAndReadsTheAnswer() {
-        try (Browser browser = Browser.start(folder)) {
-            browser.open(url("/good"));
-            browser.click("#name");
-            browser.keys("Ines");
-            browser.click("#go");
-            browser.waitText("#said", "hello Ines");
-            assertEquals("", browser.axe());
-            assertEquals(1, browser.count("#said"));
-        }
+    void typesClicksAndReadsTheAnswer(Browser browser) {
+        browser.open(url("/good"));
+        browser.click("#name");
+        browser.keys("Ines");
+        browser.click("#go");
+        browser.waitText("#said", "hello Ines");
+        assertEquals("", browser.axe());
+        assertEquals(1, browser.count("#said"));
     }
 
     @Test
-    void savesAPictureOfTheSizeAskedFor() throws IOException {
-        try (Browser browser = Browser.start(folder)) {
-            browser.size(640, 360);
-            browser.open(url("/good"));
-            assertEquals(640L, browser.script("return window.innerWidth"));
-            Path picture = folder.resolve("screens/good.png");
-            browser.screenshot(picture);
-            assertEquals(0x89, Files.readAllBytes(picture)[0] & 0xff);
-        }
+    void savesAPictureOfTheSizeAskedFor(Browser browser) throws IOException {
+        browser.size(640, 360);
+        browser.open(url("/good"));
+        assertEquals(640L, browser.script("return window.innerWidth"));
+        Path picture = folder.resolve("screens/good.png");
+        browser.screenshot(picture);
+        assertEquals(0x89, Files.readAllBytes(picture)[0] & 0xff);
     }
 
     @Test
-    void findsAFieldWithoutALabelAndABlockedScript() {
-        try (Browser browser = Browser.start(folder)) {
-            browser.open(url("/bad"));
-            String found = browser.axe();
-            assertTrue(found.contains("critical label") && found.contains("#nameless"), found);
-            List<String> errors = browser.consoleErrors();
-            assertTrue(
-                    errors.stream().anyMatch(e -> e.contains("Content Security")),
-                    errors::toString);
-        }
+    void findsAFieldWithoutALabelAndABlockedScript(Browser browser) {
+        browser.open(url("/bad"));
+        String found = browser.axe();
+        assertTrue(found.contains("critical label") && found.contains("#nameless"), found);
+        assertTrue(found.contains("serious color-contrast"), found);
+        assertTrue(found.contains("serious target-size"), found);
+        String colours = browser.axeOfColours();
+        assertTrue(colours.lines().allMatch(l -> l.contains("color-contrast")), colours);
+        String rest = browser.axeBesidesColours();
+        assertEquals(
+                found.lines().sorted().toList(),
+                Stream.concat(colours.lines(), rest.lines()).sorted().toList());
+        List<String> errors = browser.consoleErrors();
+        assertTrue(errors.stream().anyMatch(e -> e.contains("Content Security")), errors::toString);
+    }
+
+    @Test
+    void aFreshBrowserKeptNothingOfThePagesBefore(Browser browser) {
+        browser.open(url("/good"));
+        browser.script("document.cookie = 'a=b'; localStorage.setItem('a', 'b')");
+        browser.size(640, 360);
+        browser.offline(true);
+        browser.openWindow("about:blank");
+        browser.fresh();
+        browser.open(url("/good"));
+        assertEquals(
+                List.of("", 0L, 1L, 1280L),
+                browser.script(
+                        "return [document.cookie, localStorage.length, history.length - 1,"
+                                + " innerWidth]"));
+        assertEquals(List.of(), browser.consoleErrors());
     }
 
     @Test

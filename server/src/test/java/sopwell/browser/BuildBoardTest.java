@@ -3,20 +3,20 @@ package sopwell.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import sopwell.TestStand;
 import sopwell.bench.BoardLoad;
-import sopwell.crash.StandProcess;
 
 /** The line's board on a real screen: its keys, its letters, its sounds, its sleep, its memory. */
+@ExtendWith(Browsers.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BuildBoardTest {
     private static final double MM_PER_INCH = 25.4;
@@ -24,27 +24,18 @@ class BuildBoardTest {
     private static final long MIB = 1024 * 1024;
 
     private Browser line;
-    private StandProcess stand;
+    private TestStand stand;
     private BoardLoad load;
 
     @BeforeAll
-    void startBrowser(@TempDir Path profiles) {
-        line = Browser.start(profiles);
-    }
-
-    @AfterAll
-    void closeBrowser() {
-        line.close();
+    void take(Browser browser) {
+        line = browser;
     }
 
     @BeforeEach
-    void open(@TempDir Path folder) throws IOException {
+    void open(@TempDir Path folder) {
         line.fresh();
-        stand =
-                StandProcess.start(
-                        folder.resolve("stand"),
-                        StandProcess.quick(),
-                        List.of("--start-with", "menu"));
+        stand = TestStand.start(folder.resolve("stand"));
         load = new BoardLoad(stand.address());
         line.size(1920, 1080);
         show("/boards/line");

@@ -8,10 +8,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.crash.StandProcess;
 
 /** The script draws each chart from its table, and from nothing else. */
+@ExtendWith(Browsers.class)
 class ChartsTest {
     private static final String FIRST = "figure.chart[data-chart='columns']";
     private static final String BARS = FIRST + " [aria-label='bar'] rect";
@@ -29,16 +31,14 @@ class ChartsTest {
                 .then(() => done(true));
             """;
 
-    @TempDir Path folder;
-
     @Test
-    void picturesFollowTheirTablesInBothThemesAndAfterEachSwap() throws IOException {
+    void picturesFollowTheirTablesInBothThemesAndAfterEachSwap(
+            Browser browser, @TempDir Path folder) throws IOException {
         try (StandProcess stand =
-                        StandProcess.start(
-                                folder.resolve("stand"),
-                                StandProcess.quick(),
-                                List.of("--start-with", "demo"));
-                Browser browser = Browser.start(folder)) {
+                StandProcess.start(
+                        folder.resolve("stand"),
+                        StandProcess.quick(),
+                        List.of("--start-with", "demo"))) {
             browser.size(1280, 800);
             browser.open(stand.address() + "/mix/today");
             browser.waitFor(".drawn");

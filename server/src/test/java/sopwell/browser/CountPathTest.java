@@ -3,32 +3,24 @@ package sopwell.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import sopwell.crash.StandProcess;
-
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import sopwell.TestStand;
 
 /** A cook with wet hands counts a shelf and watches a batch by the pad, then adds a recipe. */
+@ExtendWith(Browsers.class)
 class CountPathTest {
     private static final String HIDDEN =
             "return getComputedStyle(document.querySelector('.group-supply')).display === 'none'";
     private static final String FITS =
             "return document.documentElement.scrollWidth <= window.innerWidth";
 
-    @TempDir Path folder;
-
     @Test
-    void thePadCountsAShelfAndMeasuresABatch() throws IOException {
-        try (StandProcess stand =
-                        StandProcess.start(
-                                folder.resolve("stand"),
-                                StandProcess.quick(),
-                                List.of("--start-with", "menu"));
-                Browser screen = Browser.start(folder)) {
+    void thePadCountsAShelfAndMeasuresABatch(Browser screen, @TempDir Path folder) {
+        try (TestStand stand = TestStand.start(folder.resolve("stand"))) {
             screen.size(390, 844);
             screen.open(stand.address() + "/prep/counts?at=beef-sliced");
             press(screen, "1", "2", ".", ".", "7", "back", "5");

@@ -8,10 +8,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sopwell.Limits;
@@ -20,28 +22,33 @@ import sopwell.desk.DiskGuard;
 import sopwell.net.Cut;
 
 /** The counter goes on while the server is away, and nothing is lost, doubled or out of order. */
+@ExtendWith(Browsers.class)
 class OutboxTest {
     @TempDir Path folder;
     private AwayStand stand;
     private Browser counter;
 
+    /** Where a test closes and opens a browser itself. */
+    private Optional<Browser> own = Optional.empty();
+
     @BeforeEach
-    void open() throws IOException {
+    void open(Browser shared) throws IOException {
         stand = new AwayStand(folder);
-        counter = Browser.startAgain(folder.resolve("profile"), "en-US");
+        counter = shared;
         counter.open(stand.address() + "/counter");
         ready();
     }
 
     @AfterEach
     void close() throws IOException {
-        counter.close();
+        own.ifPresent(Browser::close);
         stand.close();
     }
 
     @Test
     void takesOrdersWithTheServerKilledThroughAReloadAndARestartOfTheBrowser()
             throws IOException, InterruptedException {
+        startOwn();
         place("2 beef dipped hot", "Order 1");
         counter.waitFor("body[data-worker='ready']");
         stand.kill();
@@ -60,9 +67,7 @@ class OutboxTest {
         place("jus cup", "Waiting 3");
         counter.close();
 
-        counter = Browser.startAgain(folder.resolve("profile"), "en-US");
-        counter.open(stand.address() + "/counter");
-        ready();
+        startOwn();
         counter.waitText("#outbox-note", "3 orders wait");
         place("combo dipped both", "Waiting 4");
 
@@ -333,6 +338,14 @@ class OutboxTest {
         ready();
         assertEquals(after, version());
         place("cola", "Waiting 2");
+    }
+
+    /** A browser of the test's own, with what the one before it kept. */
+    private void startOwn() {
+        counter = Browser.startAgain(folder.resolve("profile"), "en-US");
+        own = Optional.of(counter);
+        counter.open(stand.address() + "/counter");
+        ready();
     }
 
     private String version() {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.TestStand;
 import sopwell.call.ManyCalls;
@@ -25,6 +26,7 @@ import sopwell.orders.Outs;
 import sopwell.web.Texts;
 
 /** The page reads, prices and words every call as the server does, and at once. */
+@ExtendWith(Browsers.class)
 class PageReaderTest {
     private static final int PER_KEY_MILLIS_MAX = 50;
     private static final TaxRule TAX = new TaxRule(8_250);
@@ -41,13 +43,12 @@ class PageReaderTest {
             }).catch((fault) => done(['' + fault]));
             """;
 
-    @TempDir static Path folder;
     private static TestStand stand;
     private static Browser browser;
 
     @BeforeAll
-    static void open() {
-        browser = Browser.start(folder);
+    static void open(Browser shared, @TempDir Path folder) {
+        browser = shared;
         stand = TestStand.start(folder.resolve("stand"));
         browser.open(stand.address() + "/counter");
         browser.waitFor("#call-form[data-reader]");
@@ -55,7 +56,6 @@ class PageReaderTest {
 
     @AfterAll
     static void close() {
-        browser.close();
         stand.close();
     }
 

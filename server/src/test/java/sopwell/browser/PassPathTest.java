@@ -2,15 +2,16 @@ package sopwell.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
-import sopwell.crash.StandProcess;
+import sopwell.TestStand;
 
 /** From the basket to the guest by keys alone: a load, its bags, the call, the hand-over. */
+@ExtendWith(Browsers.class)
 class PassPathTest {
     private static final String PLACE =
             """
@@ -22,16 +23,9 @@ class PassPathTest {
                 .then(got => done(got.status));
             """;
 
-    @TempDir Path folder;
-
     @Test
-    void aLoadOfTwoOrdersGoesFromTheFryerToItsGuestsByKeys() throws IOException {
-        try (StandProcess stand =
-                        StandProcess.start(
-                                folder.resolve("stand"),
-                                StandProcess.quick(),
-                                List.of("--start-with", "menu"));
-                Browser screen = Browser.start(folder)) {
+    void aLoadOfTwoOrdersGoesFromTheFryerToItsGuestsByKeys(Browser screen, @TempDir Path folder) {
+        try (TestStand stand = TestStand.start(folder.resolve("stand"))) {
             screen.open(stand.address() + "/boards/fryer");
             screen.waitText("#live", "live");
             assertEquals(201L, screen.scriptLater(PLACE, "2 fries"));

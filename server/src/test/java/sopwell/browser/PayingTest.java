@@ -3,20 +3,20 @@ package sopwell.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
-import sopwell.crash.StandProcess;
+import sopwell.TestStand;
 
 /** Taking money in a real browser, with the keys alone. */
+@ExtendWith(Browsers.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PayingTest {
     /** The largest text that can be seen: its size in pixels and what it says. */
@@ -38,26 +38,17 @@ class PayingTest {
             """;
 
     private Browser counter;
-    private StandProcess stand;
+    private TestStand stand;
 
     @BeforeAll
-    void startBrowsers(@TempDir Path profiles) {
-        counter = Browser.start(profiles);
-    }
-
-    @AfterAll
-    void closeBrowsers() {
-        counter.close();
+    void take(Browser browser) {
+        counter = browser;
     }
 
     @BeforeEach
-    void open(@TempDir Path folder) throws IOException {
+    void open(@TempDir Path folder) {
         counter.fresh();
-        stand =
-                StandProcess.start(
-                        folder.resolve("stand"),
-                        StandProcess.quick(),
-                        List.of("--start-with", "menu"));
+        stand = TestStand.start(folder.resolve("stand"));
         counter.open(stand.address() + "/counter");
         counter.waitText("#live", "live");
     }

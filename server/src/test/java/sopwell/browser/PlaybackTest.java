@@ -8,21 +8,23 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.crash.StandProcess;
 
 /** A day's boards again on a real screen: dragged along, played, and never to be pressed. */
+@ExtendWith(Browsers.class)
 class PlaybackTest {
     private static final String CLOCK = "return document.getElementById('past-clock').textContent";
 
     @Test
-    void aDayIsDraggedAndPlayedAndNothingOnItCanBePressed(@TempDir Path folder) throws IOException {
+    void aDayIsDraggedAndPlayedAndNothingOnItCanBePressed(Browser browser, @TempDir Path folder)
+            throws IOException {
         try (StandProcess stand =
-                        StandProcess.start(
-                                folder.resolve("stand"),
-                                StandProcess.quick(),
-                                List.of("--start-with", "demo"));
-                Browser browser = Browser.start(folder)) {
+                StandProcess.start(
+                        folder.resolve("stand"),
+                        StandProcess.quick(),
+                        List.of("--start-with", "demo"))) {
             browser.size(1280, 800);
             browser.open(stand.address() + "/playback/today?board=line");
             browser.waitFor(".not-live");

@@ -4,51 +4,40 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
-import sopwell.crash.StandProcess;
+import sopwell.TestStand;
 
 /**
  * A station's question and the counter's answer, and two cashiers on one order, in two windows of
  * the real server.
  */
+@ExtendWith(Browsers.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class QueryPathTest {
     private Browser counter;
     private Browser other;
-    private StandProcess stand;
+    private TestStand stand;
 
     @BeforeAll
-    void startBrowsers(@TempDir Path profiles) {
-        counter = Browser.start(profiles);
-        other = Browser.start(profiles);
-    }
-
-    @AfterAll
-    void closeBrowsers() {
-        counter.close();
-        other.close();
+    void take(Browser first, Browser second) {
+        counter = first;
+        other = second;
     }
 
     @BeforeEach
-    void open(@TempDir Path folder) throws IOException {
+    void open(@TempDir Path folder) {
         counter.fresh();
         other.fresh();
-        stand =
-                StandProcess.start(
-                        folder.resolve("stand"),
-                        StandProcess.quick(),
-                        List.of("--start-with", "menu"),
-                        0);
+        stand = TestStand.start(folder.resolve("stand"));
         counter.open(stand.address() + "/counter");
         waitLive(counter);
         counter.waitFor("#call-form[data-reader]");
@@ -207,9 +196,7 @@ class QueryPathTest {
 
     /** A key pressed right after the question changed is passed over, so that none is a mistake. */
     private void waitUntilKeysAnswer() {
-        counter.script(
-                "const done = performance.now() + 600;"
-                        + "while (performance.now() < done) { /* wait */ }");
+        counter.scriptLater("setTimeout(arguments[arguments.length - 1], 600)");
     }
 
     private static Keys key(int place) {

@@ -3,26 +3,25 @@ package sopwell.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterAll;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
-
 import sopwell.crash.StandProcess;
-
-import java.io.IOException;
-import java.net.URI;
-import java.nio.file.Path;
-import java.util.List;
 
 /**
  * The main job on the real server in two windows: a call is keyed at the counter, made at the line,
  * handed over and counted; also when the server is killed in the middle.
  */
+@ExtendWith(Browsers.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WalkingPathTest {
     private Path data;
@@ -31,15 +30,9 @@ class WalkingPathTest {
     private StandProcess stand;
 
     @BeforeAll
-    void startBrowsers(@TempDir Path profiles) {
-        counter = Browser.start(profiles);
-        line = Browser.start(profiles);
-    }
-
-    @AfterAll
-    void closeBrowsers() {
-        counter.close();
-        line.close();
+    void take(Browser first, Browser second) {
+        counter = first;
+        line = second;
     }
 
     @BeforeEach

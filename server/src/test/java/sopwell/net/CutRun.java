@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import sopwell.browser.Browser;
 import sopwell.web.Seen;
 
 /**
@@ -57,7 +58,7 @@ final class CutRun implements AutoCloseable {
             LinkTill till = new LinkTill(new Api(end, 2_000), "till " + kind);
             List<LinkBoard> pages = new ArrayList<>();
             if (profiles != null) {
-                pages.add(new LinkBoard(profiles, link.address(), "line"));
+                pages.add(new LinkBoard(Browser.start(profiles), link.address(), "line"));
             }
             fars.put(kind, new Far(link, looking, List.of(till), pages));
             tallies.put(kind, new Tally());

@@ -4,14 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
+import sopwell.browser.Browser;
+import sopwell.browser.Browsers;
 import sopwell.web.StandServer;
 
 /** Short cuts of a link: boards say that they are old, and come back whole and soon. */
+@ExtendWith(Browsers.class)
 class CutTest {
     private static final int BACK_MILLIS_MAX = 3_000;
     private static final int STALE_MILLIS_MAX = 5_000;
@@ -37,11 +39,11 @@ class CutTest {
     }
 
     @Test
-    void aBoardInABrowserSaysThatItIsOldAndThatAPressWaits(@TempDir Path folder)
-            throws IOException {
+    void aBoardInABrowserSaysThatItIsOldAndThatAPressWaits(Browser browser) throws IOException {
         try (StandServer stand = StandServer.fresh();
-                BadLink link = new BadLink(stand.port());
-                LinkBoard page = board(folder, stand, link)) {
+                BadLink link = new BadLink(stand.port())) {
+            stand.place("beef dipped");
+            LinkBoard page = new LinkBoard(browser, link.address(), "line");
             long cutAtMs = System.currentTimeMillis();
             link.cut(Cut.SILENT);
             String order = stand.place("beef dry").path("order").textValue();
@@ -66,10 +68,5 @@ class CutTest {
             page.browser().waitText("[data-row] .begun", "");
             assertEquals("", page.differences());
         }
-    }
-
-    private static LinkBoard board(Path folder, StandServer stand, BadLink link) {
-        stand.place("beef dipped");
-        return new LinkBoard(folder, link.address(), "line");
     }
 }

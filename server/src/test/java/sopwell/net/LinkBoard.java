@@ -1,6 +1,5 @@
 package sopwell.net;
 
-import java.nio.file.Path;
 import java.util.List;
 import sopwell.browser.Browser;
 
@@ -72,8 +71,9 @@ final class LinkBoard implements AutoCloseable {
     private final Browser browser;
     private final String board;
 
-    LinkBoard(Path profiles, String address, String board) {
-        this.browser = Browser.start(profiles);
+    /** In a browser that this board closes in the end. */
+    LinkBoard(Browser browser, String address, String board) {
+        this.browser = browser;
         this.board = board;
         browser.open(address + "/boards/" + board);
         browser.waitText("#live", "live");

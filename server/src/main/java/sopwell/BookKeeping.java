@@ -1,8 +1,9 @@
 package sopwell;
 
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.desk.DayBook;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * Counts past days and keeps them while the stand runs, with a rest after each, so that nobody who
@@ -27,7 +28,7 @@ final class BookKeeping implements AutoCloseable {
                 LOGGER.fine("a past day is kept");
             }
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.WARNING, "a past day could not be counted; it is tried again", fault);
+            Told.of(Happening.DAY_UNCOUNTED).fault(fault).to(LOGGER);
         }
     }
 

@@ -3,11 +3,16 @@ package sopwell;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
+import sopwell.backup.Backups;
 import sopwell.desk.DayBook;
 import sopwell.orders.StandSettings;
+import sopwell.storage.BackupRule;
 import sopwell.storage.DataFolder;
 import sopwell.storage.SqliteLog;
 import sopwell.storage.TallyFile;
@@ -16,15 +21,20 @@ import sopwell.storage.TallyFile;
 final class Books {
     private final Path data;
     private final PrintStream out;
+    private final InstantSource clock;
 
-    Books(Path data, PrintStream out) {
+    Books(Path data, PrintStream out, InstantSource clock) {
+        this.clock = clock;
         this.data = data;
         this.out = out;
     }
 
+    /** A stand that does not run. */
+    private record Opened(DataFolder folder, StandSettings settings, SqliteLog log, DayBook book) {}
+
     /** What is done with a stand's book. */
     private interface Work {
-        void on(SqliteLog log, DayBook book) throws StartRefused;
+        void on(Opened stand) throws StartRefused;
     }
 
     /**
@@ -34,14 +44,15 @@ final class Books {
      */
     void rebuild() throws StartRefused {
         with(
-                (log, book) -> {
+                stand -> {
                     int days =
-                            book.rebuild(
-                                    (done, all) -> {
-                                        if (done % 100 == 0) {
-                                            out.println(done + " of " + all + " days");
-                                        }
-                                    });
+                            stand.book()
+                                    .rebuild(
+                                            (done, all) -> {
+                                                if (done % 100 == 0) {
+                                                    out.println(done + " of " + all + " days");
+                                                }
+                                            });
                     out.println("counted anew: " + days + " days");
                 });
     }
@@ -53,11 +64,15 @@ final class Books {
      */
     void check() throws StartRefused {
         with(
-                (log, book) -> {
+                stand -> {
+                    SqliteLog log = stand.log();
+                    out.println("Sopwell " + Version.NUMBER + ", schema " + DataFolder.schema());
+                    out.println("checked at " + clock.instant().truncatedTo(ChronoUnit.SECONDS));
+                    out.println(backup(stand));
                     long[] events = new long[1];
                     log.read(1, log.lastSeq(), recorded -> events[0]++);
                     out.println("the log holds " + events[0] + " events, each as it was written");
-                    List<LocalDate> wrong = book.wrong();
+                    List<LocalDate> wrong = stand.book().wrong();
                     if (!wrong.isEmpty()) {
                         throw new StartRefused(
                                 "What is kept of these days is not what the log says: "
@@ -68,6 +83,21 @@ final class Books {
                     }
                     out.println("what is kept of past days is what the log says");
                 });
+    }
+
+    private static String backup(Opened stand) throws StartRefused {
+        BackupRule rule = StandFolder.backup(stand.folder());
+        return Backups.newest(stand.folder(), rule, stand.settings().stand())
+                .map(
+                        good ->
+                                "the newest good backup is "
+                                        + good.name()
+                                        + " of "
+                                        + Instant.ofEpochMilli(good.atMs())
+                                                .truncatedTo(ChronoUnit.SECONDS)
+                                        + ", up to event "
+                                        + good.lastSeq())
+                .orElse("there is no good backup");
     }
 
     private void with(Work work) throws StartRefused {
@@ -83,7 +113,8 @@ final class Books {
             StandSettings settings = StandFolder.settings(folder);
             try (SqliteLog log = folder.openLog(settings.stand());
                     TallyFile tallies = folder.openTallies(settings.stand())) {
-                work.on(log, new DayBook(log, settings, tallies.shelves()));
+                DayBook book = new DayBook(log, settings, tallies.shelves());
+                work.on(new Opened(folder, settings, log, book));
             }
         }
     }

@@ -1,18 +1,18 @@
 package sopwell;
 
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import sopwell.journal.Lines;
 
 /** What the command line asks for. Belongs to the start-up thread. */
 @Command(
         name = "sopwell",
         mixinStandardHelpOptions = true,
-        version = "Sopwell 0.1.0",
+        version = "Sopwell " + Version.NUMBER,
         description = "Takes a stand's calls to its kitchen, and counts what was made.",
         synopsisSubcommandLabel =
                 "serve|owner|rehearse|check|rebuild|erase|restore|import|export|backtest")
@@ -320,6 +320,15 @@ final class Config {
                                 + " lunch (the lunch alone), menu (the demo's menu alone), nothing"
                                 + " (menu.json and stand.json must be there): ${DEFAULT-VALUE}.")
         StartWith startWith;
+
+        @Option(
+                names = "--log",
+                paramLabel = "FORM",
+                defaultValue = "plain",
+                description =
+                        "How what happens is written to standard error: plain, or json, one object"
+                                + " a line: ${DEFAULT-VALUE}.")
+        Lines.Form log = Lines.Form.plain;
 
         @Option(
                 names = "--accept-loss",

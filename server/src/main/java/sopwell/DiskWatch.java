@@ -4,10 +4,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.desk.DiskGuard;
 import sopwell.desk.DiskState;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.EventLog;
 import sopwell.storage.LogLimits;
 
@@ -48,7 +49,7 @@ final class DiskWatch implements AutoCloseable {
         try {
             guard.look(log::probe);
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.WARNING, "the disk could not be looked at", fault);
+            Told.of(Happening.DISK_UNSEEN).fault(fault).to(LOGGER);
         }
     }
 

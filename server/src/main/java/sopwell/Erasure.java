@@ -54,7 +54,7 @@ final class Erasure {
                         "There is no stand in " + asked.data + ". Name its folder with --data.");
             }
             StandSettings settings = StandFolder.settings(folder);
-            Access access = StandAccess.open(folder, clock, Runnable::run);
+            Access access = StandAccess.open(folder, clock, Runnable::run, attempt -> {});
             Optional<String> name = name(access);
             try (SqliteLog log = folder.openLog(settings.stand());
                     TallyFile tallies = folder.openTallies(settings.stand());

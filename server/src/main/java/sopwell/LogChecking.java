@@ -1,13 +1,17 @@
 package sopwell;
 
+import java.time.InstantSource;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
-import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.LogFault;
 import sopwell.storage.LogCheck;
 import sopwell.storage.LogLimits;
+import sopwell.web.LogState;
 
 /**
  * Checks the whole log while the stand runs, soon after its start and then every day, with a rest
@@ -18,11 +22,13 @@ final class LogChecking implements AutoCloseable {
 
     private final LogCheck check;
     private final LongSupplier last;
-    private final AtomicReference<Optional<String>> found = new AtomicReference<>(Optional.empty());
+    private final InstantSource clock;
+    private final AtomicReference<LogState> found = new AtomicReference<>(LogState.UNCHECKED);
     private final SpareTime time;
 
     /** Checks in a while; the last place is asked for each time. */
-    LogChecking(LogCheck check, LongSupplier last) {
+    LogChecking(LogCheck check, LongSupplier last, InstantSource clock) {
+        this.clock = clock;
         this.check = check;
         this.last = last;
         this.time =
@@ -33,8 +39,8 @@ final class LogChecking implements AutoCloseable {
                         LogLimits.CHECK_SECONDS);
     }
 
-    /** What is wrong with the log, if the newest check found anything. */
-    Optional<String> found() {
+    /** What the newest check found. */
+    LogState found() {
         return found.get();
     }
 
@@ -48,14 +54,18 @@ final class LogChecking implements AutoCloseable {
                     return;
                 }
             }
-            found.set(Optional.empty());
-            LOGGER.info("the log was checked: " + to + " events are as they were written");
+            found.set(state(Optional.empty()));
+            Told.of(Happening.LOG_CHECKED).with("events", to).to(LOGGER);
         } catch (LogFault fault) {
-            LOGGER.log(Level.SEVERE, fault.getMessage(), fault);
-            found.set(Optional.of(fault.getMessage()));
+            Told.of(Happening.LOG_DAMAGED).own("what", fault.getMessage()).fault(fault).to(LOGGER);
+            found.set(state(Optional.of(fault.getMessage())));
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.SEVERE, "the log could not be checked; tomorrow tries again", fault);
+            Told.of(Happening.LOG_UNCHECKED).fault(fault).to(LOGGER);
         }
+    }
+
+    private LogState state(Optional<String> damage) {
+        return new LogState(OptionalLong.of(clock.millis()), damage);
     }
 
     @Override

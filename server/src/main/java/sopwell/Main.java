@@ -1,18 +1,17 @@
 package sopwell;
 
-import picocli.CommandLine;
-import picocli.CommandLine.ParseResult;
-
-import sopwell.backup.Restore;
-import sopwell.log.LogFault;
-import sopwell.tls.StandTls;
-
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+import sopwell.backup.Restore;
+import sopwell.log.LogFault;
+import sopwell.tls.StandTls;
 
 /** The program: reads the command line and runs what it asks for. */
 public final class Main {
@@ -47,8 +46,8 @@ public final class Main {
                         serve, () -> serve(serve),
                         owner, () -> setOwner(owner),
                         rehearse, Main::rehearse,
-                        check, () -> new Books(check.data, System.out).check(),
-                        rebuild, () -> new Books(rebuild.data, System.out).rebuild(),
+                        check, () -> books(check.data).check(),
+                        rebuild, () -> books(rebuild.data).rebuild(),
                         erase, () -> new Erasure(erase, InstantSource.system(), System.out).run(),
                         restore, () -> restored(restore),
                         export, () -> new Exporting(export, System.out).run(),
@@ -79,13 +78,19 @@ public final class Main {
             run.run();
             return EXIT_OK;
         } catch (StartRefused refused) {
-            System.err.println(refused.getMessage());
+            if (!refused.getMessage().isEmpty()) {
+                System.err.println(refused.getMessage());
+            }
             return EXIT_REFUSED;
         } catch (LogFault fault) {
             LOGGER.log(Level.FINE, "start refused", fault);
             System.err.println(fault.getMessage());
             return EXIT_REFUSED;
         }
+    }
+
+    private static Books books(Path data) {
+        return new Books(data, System.out, InstantSource.system());
     }
 
     /** A password that is typed is not shown. */
@@ -119,18 +124,16 @@ public final class Main {
     }
 
     private static void serve(Config.Serve asked) throws StartRefused, InterruptedException {
-        RunningStand stand = RunningStand.start(asked, clocks(), DiskWatch.Disk.of(asked.data));
+        Journal journal = Journal.begin(asked.log, System.out);
+        RunningStand stand;
+        try {
+            stand = RunningStand.start(asked, clocks(), DiskWatch.Disk.of(asked.data));
+        } catch (StartRefused | LogFault refused) {
+            throw journal.refused(refused.getMessage());
+        }
         Thread closer = new Thread(stand::close, "closer");
         Runtime.getRuntime().addShutdownHook(closer);
-        System.out.println("listening on " + stand.address());
-        stand.fingerprint()
-                .ifPresent(
-                        print -> {
-                            System.out.println("each tablet must trust the stand once, here:");
-                            System.out.println("  " + stand.address() + "/trust");
-                            System.out.println("the page must show this SHA-256 fingerprint:");
-                            System.out.println("  " + print);
-                        });
+        journal.listening(stand.address(), stand.fingerprint());
         stand.awaitClosed();
     }
 

@@ -1,17 +1,5 @@
 package sopwell;
 
-import sopwell.desk.Answer;
-import sopwell.desk.Desk;
-import sopwell.desk.Follower;
-import sopwell.desk.StandCommand;
-import sopwell.prep.MadePlan;
-import sopwell.prep.past.KeepPlan;
-import sopwell.prep.past.KeptTask;
-import sopwell.prep.past.PlanEvent.PlanKept;
-import sopwell.prep.plan.PrepPlan.Task;
-import sopwell.stock.larder.Measures;
-import sopwell.web.PrepPlans;
-
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -19,8 +7,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.desk.Answer;
+import sopwell.desk.Desk;
+import sopwell.desk.Follower;
+import sopwell.desk.StandCommand;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
+import sopwell.prep.MadePlan;
+import sopwell.prep.past.KeepPlan;
+import sopwell.prep.past.KeptTask;
+import sopwell.prep.past.PlanEvent.PlanKept;
+import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.stock.larder.Measures;
+import sopwell.web.PrepPlans;
 
 /**
  * Has a day's plan of prep kept once the day is open, so that it can be held against what became of
@@ -87,7 +87,7 @@ final class PlanKeeping {
                 .thenCompose(made -> keep(made.plan(), due.get()))
                 .exceptionally(
                         fault -> {
-                            LOGGER.log(Level.WARNING, "a day's plan could not be kept", fault);
+                            Told.of(Happening.PLAN_UNKEPT).fault(fault).to(LOGGER);
                             return Optional.empty();
                         });
     }

@@ -1,20 +1,36 @@
 package sopwell;
 
 import jakarta.servlet.ServletException;
-
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.LongSupplier;
+import java.util.logging.Logger;
 import sopwell.access.Access;
 import sopwell.backup.Backups;
 import sopwell.demo.DemoLunch;
 import sopwell.demo.History;
+import sopwell.desk.Answer;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.StandClock;
 import sopwell.desk.StandCommand;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
+import sopwell.log.EventLog;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
-import sopwell.orders.OrderCommand;
-import sopwell.orders.OutCommand;
 import sopwell.orders.StandSettings;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.BackupRule;
@@ -26,26 +42,11 @@ import sopwell.storage.TallyFile;
 import sopwell.web.Care;
 import sopwell.web.Gate;
 import sopwell.web.Server;
+import sopwell.web.Vitals;
 import sopwell.web.api.JsonFrames;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.FrameWriter;
 import sopwell.web.pages.Trust;
-
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.LongSupplier;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 
 /**
  * A stand that is open for requests: everything is made here, in the order in which it needs each
@@ -65,6 +66,8 @@ final class RunningStand implements AutoCloseable {
     private final Follower follower;
     private final Server server;
     private final StandRoutes routes;
+    private final StandMetrics metrics;
+    private final DayTicks dayTicks;
     private final String host;
     private final Transport transport;
     private final ScheduledExecutorService ticks =
@@ -123,10 +126,12 @@ final class RunningStand implements AutoCloseable {
         if (log.lastSeq() == 0) {
             invent(asked.startWith, founding, clocks.wall().millis());
         }
-        this.clock = clock(clocks, log);
+        this.clock = DayTicks.clock(clocks, log);
         this.follower = new Follower(log, settings);
         this.disk = new DiskWatch(founding.disk(), log, clocks.nanos());
-        this.desk = new Desk(log, settings, clock, follower::follow, disk.guard());
+        Meters meters = new Meters(clocks.nanos());
+        EventLog timed = new TimedLog(log, meters);
+        this.desk = new Desk(timed, settings, clock, follower::follow, disk.guard());
         adopt(founding.menu());
         founding.recipes().ifPresent(this::adopt);
         this.transport = transport;
@@ -138,25 +143,13 @@ final class RunningStand implements AutoCloseable {
                         clock,
                         clocks.nanos());
         hub.tellSeen(backups::seen);
-        Care care = new Care(backups::state, backups::makeNow, clock::state, disk::state);
-        this.checking = new LogChecking(check, log::lastSeq);
-        this.routes =
-                new StandRoutes(
-                        new StandRoutes.Running(
-                                log,
-                                desk,
-                                follower,
-                                hub,
-                                book,
-                                access.access(),
-                                clocks.nanos(),
-                                care,
-                                checking::found),
-                        settings,
-                        clock,
-                        transport::trust);
-        this.server = server(transport.place(asked).behind(gate(clocks.wall())), routes, hub);
+        this.checking = new LogChecking(check, log::lastSeq, clock);
+        this.routes = routes(hub, book, clocks.nanos(), settings);
+        Server.Place place = transport.place(asked).behind(gate(clocks.wall()), meters);
+        this.server = server(place, routes, hub);
+        this.metrics = metrics(meters, hub);
         listen(asked);
+        this.dayTicks = new DayTicks(desk, follower, clock, log::lastSeq);
         this.keeping = new BookKeeping(book);
         backups.start();
         this.clockLooks = watchDays();
@@ -199,7 +192,8 @@ final class RunningStand implements AutoCloseable {
         StandSettings settings = StandFolder.settings(folder);
         if (asked.acceptLoss) {
             folder.acceptLoss(settings.stand())
-                    .ifPresent(lost -> LOGGER.warning("Gone on: " + lost));
+                    .ifPresent(
+                            lost -> Told.of(Happening.LOSS_ACCEPTED).own("lost", lost).to(LOGGER));
         }
         Menu menu = StandFolder.menu(folder);
         Optional<RecipeBook> recipes =
@@ -232,6 +226,45 @@ final class RunningStand implements AutoCloseable {
                 Limits.CLOCK_LOOK_SECONDS,
                 Limits.CLOCK_LOOK_SECONDS,
                 TimeUnit.SECONDS);
+    }
+
+    private StandRoutes routes(
+            BoardHub hub, DayBook book, LongSupplier nanos, StandSettings settings) {
+        return new StandRoutes(
+                new StandRoutes.Running(
+                        log,
+                        desk,
+                        follower,
+                        hub,
+                        book,
+                        access.access(),
+                        nanos,
+                        new Care(backups::state, backups::makeNow, clock::state, disk::state),
+                        vitals()),
+                settings,
+                clock,
+                transport::trust);
+    }
+
+    private Vitals vitals() {
+        return new Vitals(
+                Version.NUMBER, DataFolder.schema(), checking::found, () -> metrics.scrape());
+    }
+
+    private StandMetrics metrics(Meters meters, BoardHub hub) {
+        return new StandMetrics(
+                new StandMetrics.Sources(
+                        meters,
+                        access.signIns(),
+                        folder,
+                        desk,
+                        follower,
+                        hub,
+                        server.cuts(),
+                        backups::state,
+                        clock::state,
+                        checking::found),
+                clock);
     }
 
     /** Where a browser finds it. */
@@ -296,6 +329,7 @@ final class RunningStand implements AutoCloseable {
         } finally {
             folder.close();
         }
+        Told.of(Happening.STOPPED).to(LOGGER);
     }
 
     /** Fills an empty log with what was asked for, for the demo. */
@@ -314,15 +348,6 @@ final class RunningStand implements AutoCloseable {
             case lunch -> DemoLunch.play(log, settings, menu, recipes, nowMs);
             case menu, nothing -> {}
         }
-    }
-
-    /** No right clock is before the log's last event, or before this was made. */
-    private static StandClock clock(Clocks clocks, SqliteLog log) {
-        long[] lastAtMs = new long[1];
-        log.read(log.lastSeq(), log.lastSeq(), recorded -> lastAtMs[0] = recorded.atMs());
-        return new StandClock(
-                new StandClock.Clocks(clocks.wall(), clocks.nanos(), clocks.upMillis()),
-                Math.max(BuiltAt.millis(), lastAtMs[0]));
     }
 
     private void listen(Config.Serve asked) throws StartRefused {
@@ -360,41 +385,11 @@ final class RunningStand implements AutoCloseable {
     /** A tick that fails must not be the last: the disk may be well again at the next. */
     private void tick() {
         try {
-            cutDay();
-            liftOuts();
+            dayTicks.look();
             access.access().tick();
-            planKeeping.look();
+            CompletableFuture<Optional<Answer>> unused = planKeeping.look();
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.WARNING, "the day could not be looked at; the next tick tries", fault);
-        }
-    }
-
-    /** A day that nobody closed is closed at the cut hour, also when no guest comes. */
-    private void cutDay() {
-        boolean due =
-                follower.ask(
-                                stand ->
-                                        stand.orders().isDayOpen()
-                                                && clock.millis() >= stand.orders().cutAtMs())
-                        .join();
-        if (due) {
-            String key = "cut " + log.lastSeq();
-            desk.submit(key, key, new StandCommand.ForOrders(new OrderCommand.CutDay())).join();
-        }
-    }
-
-    /** What was out for a while is sold again, also on the screens. */
-    private void liftOuts() {
-        long nowMs = clock.millis();
-        boolean due =
-                follower.ask(
-                                stand ->
-                                        stand.outs().all().stream()
-                                                .anyMatch(shortage -> !shortage.holds(nowMs)))
-                        .join();
-        if (due) {
-            String key = "back " + log.lastSeq();
-            desk.submit(key, key, new StandCommand.ForOuts(new OutCommand.LiftDue())).join();
+            Told.of(Happening.TICK_FAILED).fault(fault).to(LOGGER);
         }
     }
 }

@@ -6,6 +6,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.logging.Logger;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * Does one long task again and again beside the stand, on a thread of its own. The task rests
@@ -47,7 +49,7 @@ final class SpareTime implements AutoCloseable {
         worker.shutdown();
         try {
             if (!worker.awaitTermination(Limits.SPARE_CLOSE_SECONDS_MAX, TimeUnit.SECONDS)) {
-                LOGGER.warning("left unfinished at the end: " + name);
+                Told.of(Happening.UNFINISHED).id("part", name).to(LOGGER);
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();

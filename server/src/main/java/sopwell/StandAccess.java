@@ -1,15 +1,5 @@
 package sopwell;
 
-import sopwell.access.Access;
-import sopwell.access.AccessLimits;
-import sopwell.access.AccessState;
-import sopwell.access.Outcome;
-import sopwell.access.Person;
-import sopwell.access.Tools;
-import sopwell.storage.AccessFile;
-import sopwell.storage.AccessReading;
-import sopwell.storage.DataFolder;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +12,16 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import sopwell.access.Access;
+import sopwell.access.AccessLimits;
+import sopwell.access.AccessState;
+import sopwell.access.Outcome;
+import sopwell.access.Person;
+import sopwell.access.Tools;
+import sopwell.access.Witness;
+import sopwell.storage.AccessFile;
+import sopwell.storage.AccessReading;
+import sopwell.storage.DataFolder;
 
 /** Opens what a folder keeps about access, and sets the owner's password. Thread-safe. */
 final class StandAccess implements AutoCloseable {
@@ -36,10 +36,11 @@ final class StandAccess implements AutoCloseable {
                     TimeUnit.SECONDS,
                     new ArrayBlockingQueue<>(AccessLimits.SECRETS_WAITING_MAX),
                     task -> new Thread(task, "secrets"));
+    private final SignIns signIns = new SignIns();
     private final Access access;
 
     private StandAccess(DataFolder folder, InstantSource clock) throws StartRefused {
-        this.access = open(folder, clock, hashing);
+        this.access = open(folder, clock, hashing, signIns);
     }
 
     /**
@@ -73,6 +74,11 @@ final class StandAccess implements AutoCloseable {
         return access;
     }
 
+    /** What came of tries to get in. */
+    SignIns signIns() {
+        return signIns;
+    }
+
     @Override
     public void close() {
         hashing.shutdown();
@@ -83,12 +89,13 @@ final class StandAccess implements AutoCloseable {
             throws StartRefused {
         try (DataFolder folder = DataFolder.open(asked.data)) {
             String password = asked.passwordFile == null ? typed : read(asked.passwordFile);
-            set(open(folder, clock, Runnable::run), password);
+            set(open(folder, clock, Runnable::run, attempt -> {}), password);
         }
     }
 
     /** What a folder keeps about access. */
-    static Access open(DataFolder folder, InstantSource clock, Executor hashing)
+    static Access open(
+            DataFolder folder, InstantSource clock, Executor hashing, Witness witness)
             throws StartRefused {
         SecureRandom random = new SecureRandom();
         Tools tools =
@@ -101,7 +108,8 @@ final class StandAccess implements AutoCloseable {
                             return chance;
                         },
                         clock,
-                        state -> folder.putAccess(AccessFile.write(state)));
+                        state -> folder.putAccess(AccessFile.write(state)),
+                        witness);
         Optional<byte[]> json = folder.access();
         if (json.isEmpty()) {
             return new Access(AccessState.EMPTY, tools);

@@ -28,6 +28,7 @@ import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
+import sopwell.web.Vitals;
 import sopwell.web.api.ApiContext;
 import sopwell.web.api.ApiRoutes;
 import sopwell.web.live.BoardHub;
@@ -66,7 +67,7 @@ final class StandRoutes implements AutoCloseable {
     private final Access access;
     private final LongSupplier nanos;
     private final Care care;
-    private final Supplier<Optional<String>> damage;
+    private final Vitals vitals;
     private final PastDays past;
     private final NameErasing erasing;
     private final AtomicReference<NameKeeping> names = new AtomicReference<>();
@@ -94,7 +95,7 @@ final class StandRoutes implements AutoCloseable {
             Access access,
             LongSupplier nanos,
             Care care,
-            Supplier<Optional<String>> damage) {}
+            Vitals vitals) {}
 
     StandRoutes(
             Running running,
@@ -111,7 +112,7 @@ final class StandRoutes implements AutoCloseable {
         this.access = running.access();
         this.nanos = running.nanos();
         this.care = running.care();
-        this.damage = running.damage();
+        this.vitals = running.vitals();
         this.past = new PastDays(log, settings);
         this.erasing =
                 new NameErasing(
@@ -179,7 +180,7 @@ final class StandRoutes implements AutoCloseable {
                         },
                         care,
                         tallies,
-                        damage));
+                        vitals));
     }
 
     /** Begins to take names out of the log that were kept for long enough. */

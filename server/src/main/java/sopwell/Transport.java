@@ -15,6 +15,7 @@ import sopwell.storage.DataFolder;
 import sopwell.tls.StandTls;
 import sopwell.tls.TlsFault;
 import sopwell.tls.Vault;
+import sopwell.web.RequestWatch;
 import sopwell.web.Server;
 import sopwell.web.pages.Trust;
 
@@ -76,7 +77,8 @@ final class Transport {
                                         StandTls.PROTOCOLS,
                                         StandTls.SUITES,
                                         spoken.authority().isEmpty())),
-                Optional.empty());
+                Optional.empty(),
+                RequestWatch.NONE);
     }
 
     String scheme() {

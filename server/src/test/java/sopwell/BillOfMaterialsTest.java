@@ -59,6 +59,7 @@ class BillOfMaterialsTest {
                         "sqlite-jdbc",
                         "jte-runtime",
                         "picocli",
+                        "prometheus-metrics-exposition-textformats",
                         "bcpkix-jdk18on",
                         "bcprov-jdk18on",
                         "teavm-classlib");

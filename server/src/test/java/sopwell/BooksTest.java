@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,6 +28,8 @@ import sopwell.storage.SqliteLog;
 /** What is kept of past days is checked against the log, and can be made again from it. */
 class BooksTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 14);
+
+    private static final InstantSource CLOCK = () -> Instant.parse("2026-11-28T14:05:06.007Z");
 
     @TempDir Path folder;
 
@@ -59,7 +63,10 @@ class BooksTest {
                         .getMessage()
                         .contains("damaged"));
         said(b -> b.rebuild());
-        assertTrue(said(b -> b.check()).contains("the log holds "));
+        String said = said(b -> b.check());
+        assertTrue(said.contains("the log holds "), said);
+        String head = "Sopwell " + Version.NUMBER + ", schema 5\nchecked at 2026-11-28T14:05:06Z\n";
+        assertTrue(said.startsWith(head + "there is no good backup\n"), said);
     }
 
     @Test
@@ -67,7 +74,8 @@ class BooksTest {
         assertTrue(refused(b -> b.check()).contains("There is no stand in " + folder));
         Path nowhere = folder.resolve("nowhere");
         StartRefused absent =
-                assertThrows(StartRefused.class, () -> new Books(nowhere, System.out).rebuild());
+                assertThrows(
+                        StartRefused.class, () -> new Books(nowhere, System.out, CLOCK).rebuild());
         assertTrue(absent.getMessage().contains("There is no folder " + nowhere));
         assertFalse(Files.exists(nowhere), "asking makes no folder");
         play();
@@ -75,7 +83,8 @@ class BooksTest {
             assertEquals(folder, running.path());
             RuntimeException busy =
                     assertThrows(
-                            RuntimeException.class, () -> new Books(folder, System.out).rebuild());
+                            RuntimeException.class,
+                            () -> new Books(folder, System.out, CLOCK).rebuild());
             assertTrue(busy.getMessage().contains("runs on"), busy.getMessage());
         }
     }
@@ -86,7 +95,7 @@ class BooksTest {
 
     private String said(Work work) throws StartRefused {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
-        work.on(new Books(folder, new PrintStream(said, true, StandardCharsets.UTF_8)));
+        work.on(new Books(folder, new PrintStream(said, true, StandardCharsets.UTF_8), CLOCK));
         return said.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
     }
 

@@ -85,7 +85,7 @@ public final class GateStand implements AutoCloseable {
         }
         people.put(Role.OWNER, "s1");
         value(access().roster().setPin(Actor.ANYBODY, "s1", PIN));
-        for (Role role : new Role[] {Role.LINE, Role.COUNTER, Role.LEAD}) {
+        for (Role role : new Role[] {Role.WATCH, Role.LINE, Role.COUNTER, Role.LEAD}) {
             String id = value(access().roster().addPerson(Actor.ANYBODY, role.code(), role)).id();
             value(access().roster().setPin(Actor.ANYBODY, id, PIN));
             people.put(role, id);

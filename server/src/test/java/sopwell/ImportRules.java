@@ -46,11 +46,13 @@ final class ImportRules {
                     entry("boards", SLICES),
                     entry("counter", Set.of("call", "menu", "money", "orders")),
                     entry("page", Set.of("counter", "menu", "money", "orders")),
-                    entry("desk", PURE),
-                    entry("storage", with(SLICES, "access")),
-                    entry("backup", with(SLICES, "desk", "storage")),
-                    entry("web", with(PURE, "desk", "records", "backup")),
-                    entry("tls", Set.of()),
+                    entry("desk", with(PURE, "journal")),
+                    entry("storage", with(SLICES, "access", "journal")),
+                    entry("backup", with(SLICES, "desk", "storage", "journal")),
+                    entry("web", with(PURE, "desk", "records", "backup", "journal")),
+                    entry("tls", Set.of("journal")),
+                    entry("metrics", Set.of()),
+                    entry("journal", Set.of()),
                     entry("demo", with(PURE, "desk")));
 
     /** Root classes that every package may use; the others are the composition root's own. */

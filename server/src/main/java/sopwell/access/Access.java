@@ -27,6 +27,14 @@ public final class Access {
     /** Who signs in where, and what was shown before. */
     private record At(Person person, Device device, Shown shown) {}
 
+    /** Where a secret is tried, and whose it should be. */
+    private record Door(String place, Witness.Secret secret, String person, String device) {
+        Witness.Attempt attempt(Optional<Refused> refused, boolean wasLooked) {
+            return new Witness.Attempt(
+                    secret, person, device, refused.map(Refused::why), wasLooked);
+        }
+    }
+
     /** Knows whom the state knows. */
     public Access(AccessState state, Tools tools) {
         this.tools = tools;
@@ -79,7 +87,7 @@ public final class Access {
         }
         Person found = person.get();
         return check(
-                place(found, device, "pin"),
+                new Door(place(found, device, "pin"), Witness.Secret.PIN, found.id(), device.id()),
                 () -> tools.hasher().matches(pin, found.pinHash()),
                 () -> begin(new At(found, device, shown), 0, "", now()));
     }
@@ -110,7 +118,7 @@ public final class Access {
         String place = paired.map(device -> "owner@" + device.id()).orElse(UNPAIRED);
         Person[] found = new Person[1];
         return check(
-                place,
+                new Door(place, Witness.Secret.OWNER, "", paired.map(Device::id).orElse("")),
                 () -> {
                     found[0] = firstOf(owners, password);
                     return found[0] != null;
@@ -204,25 +212,33 @@ public final class Access {
             return noPassword();
         }
         return check(
-                place(person, at.device(), "password"),
+                new Door(
+                        place(person, at.device(), "password"),
+                        Witness.Secret.PASSWORD,
+                        person.id(),
+                        at.device().id()),
                 () -> tools.hasher().matches(password, person.passwordHash()),
                 () -> begin(at, fresh(), "", signedInAtMs));
     }
 
     /** One try: taken first, looked at afterwards; all are forgotten when it was right. */
     private CompletableFuture<Outcome<SignedIn>> check(
-            String place, Supplier<Boolean> isRight, Supplier<Outcome<SignedIn>> then) {
-        Optional<Refused> refused = throttle.take(place, now());
+            Door door, Supplier<Boolean> isRight, Supplier<Outcome<SignedIn>> then) {
+        Optional<Refused> refused = throttle.take(door.place(), now());
         if (refused.isPresent()) {
+            tools.witness().tried(door.attempt(refused, false));
             return CompletableFuture.completedFuture(Outcome.not(refused.get()));
         }
         try {
             return CompletableFuture.supplyAsync(
                     () -> {
                         if (!isRight.get()) {
-                            return Outcome.not(throttle.wrong(place, now()));
+                            Refused wrong = throttle.wrong(door.place(), now());
+                            tools.witness().tried(door.attempt(Optional.of(wrong), true));
+                            return Outcome.not(wrong);
                         }
-                        throttle.forget(place);
+                        throttle.forget(door.place());
+                        tools.witness().tried(door.attempt(Optional.empty(), true));
                         return then.get();
                     },
                     tools.hashing());

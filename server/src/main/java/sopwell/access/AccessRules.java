@@ -15,9 +15,10 @@ public final class AccessRules {
     /** What each role may do beyond the role before it. */
     private static final Map<Role, Set<Right>> MORE =
             Map.of(
+                    Role.WATCH,
+                    Set.of(Right.OPEN, Right.WATCH),
                     Role.LINE,
                     Set.of(
-                            Right.OPEN,
                             Right.ENTER,
                             Right.LOOK_READY,
                             Right.LOOK_BOARDS,

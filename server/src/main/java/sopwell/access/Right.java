@@ -4,6 +4,8 @@ package sopwell.access;
 public enum Right {
     /** To reach what must be open to everybody: signing in, pairing, files, whether all is well. */
     OPEN(false),
+    /** To read the stand's figures for programs that watch over it. */
+    WATCH(false),
     /** To come in: the first page, and the screen's own settings. */
     ENTER(false),
     /** To look at the numbers that are ready, as guests do. */

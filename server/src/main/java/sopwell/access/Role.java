@@ -5,6 +5,8 @@ import java.util.Optional;
 
 /** What somebody is at the stand. Each may what the one before may, and more. Immutable. */
 public enum Role {
+    /** Watches over the stand's figures, as a program does. */
+    WATCH,
     /** Works at a station. */
     LINE,
     /** Takes orders and money. */

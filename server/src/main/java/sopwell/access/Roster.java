@@ -195,6 +195,9 @@ public final class Roster {
     public Outcome<Paired> pairByCode(String code, String address) {
         Outcome<Pairings.Offer> taken =
                 pairings.take(Secrets.read(code), address, tools.clock().millis());
+        Optional<Refused.Why> refused = taken.refused().map(Refused::why);
+        boolean wasLooked = refused.filter(why -> why == Refused.Why.CODE_TRIES).isEmpty();
+        tools.witness().tried(new Witness.Attempt(Witness.Secret.CODE, "", "", refused, wasLooked));
         return taken.isDone()
                 ? pair(taken.value().get().name(), taken.value().get().use())
                 : Outcome.not(taken.refused().get());

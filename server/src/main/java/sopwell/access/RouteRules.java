@@ -195,6 +195,7 @@ final class RouteRules {
                                     "GET /api/waits",
                                     "GET /api/days/{date}/mix",
                                     "GET /api/days/{date}/waits")),
+                    entry(Right.WATCH, List.of("GET /metrics")),
                     entry(
                             Right.SEE_MONEY,
                             List.of(

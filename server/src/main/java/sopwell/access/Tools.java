@@ -13,13 +13,15 @@ import java.util.function.Supplier;
  *     java.util.concurrent.RejectedExecutionException} when too many wait
  * @param chance 32 bytes that nobody can guess, others each time
  * @param keeper keeps the state, whole or not at all, before it returns
+ * @param witness is told of each try to get in
  */
 public record Tools(
         Hasher hasher,
         Executor hashing,
         Supplier<byte[]> chance,
         InstantSource clock,
-        Consumer<AccessState> keeper) {
+        Consumer<AccessState> keeper,
+        Witness witness) {
     /** A slow, salted hash. Implementations are thread-safe. */
     public interface Hasher {
         /** The hash of a secret, with everything that checking needs. */

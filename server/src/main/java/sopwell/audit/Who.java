@@ -14,12 +14,12 @@ import sopwell.Check;
  */
 public record Who(String person, String device, String token, String role) {
     /** The roles that there are, by how much they may do. */
-    public static final List<String> ROLES = List.of("line", "counter", "lead", "owner");
+    public static final List<String> ROLES = List.of("watch", "line", "counter", "lead", "owner");
 
     /** Whoever sits at a stand that is open to everybody at its machine. */
     public static final Who AT_THIS_MACHINE = new Who("", "", "", "owner");
 
     public Who {
-        Check.that(role.isEmpty() || ROLES.contains(role), "a role is one of the four");
+        Check.that(role.isEmpty() || ROLES.contains(role), "a role is one of the list");
     }
 }

@@ -14,9 +14,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.LogFault;
 import sopwell.storage.BackupFile;
 import sopwell.storage.BackupRule;
@@ -82,7 +83,10 @@ final class BackupFolder {
                                 made.lastSeq(),
                                 Files.size(named.file())));
             } catch (LogFault | IOException damaged) {
-                LOGGER.log(Level.WARNING, named.file() + " does not count", damaged);
+                Told.of(Happening.BACKUP_DAMAGED)
+                        .own("file", named.file().toString())
+                        .fault(damaged)
+                        .to(LOGGER);
             }
         }
         return Optional.empty();
@@ -111,7 +115,10 @@ final class BackupFolder {
                     .filter(file -> file.getFileName().toString().endsWith(ending))
                     .toList();
         } catch (IOException gone) {
-            LOGGER.log(Level.WARNING, folder + " can't be looked into", gone);
+            Told.of(Happening.BACKUP_DAMAGED)
+                    .own("folder", folder.toString())
+                    .fault(gone)
+                    .to(LOGGER);
             return List.of();
         }
     }
@@ -130,7 +137,10 @@ final class BackupFolder {
         try {
             Files.deleteIfExists(file);
         } catch (IOException stays) {
-            LOGGER.log(Level.WARNING, file + " can't be thrown away", stays);
+            Told.of(Happening.BACKUP_DAMAGED)
+                    .own("staysThere", file.toString())
+                    .fault(stays)
+                    .to(LOGGER);
         }
     }
 }

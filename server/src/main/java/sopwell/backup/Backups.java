@@ -14,11 +14,12 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import sopwell.backup.BackupState.Failure;
 import sopwell.backup.BackupState.Good;
 import sopwell.backup.BackupState.Warning;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.LogFault;
 import sopwell.orders.StandSettings;
 import sopwell.storage.BackupRule;
@@ -72,8 +73,13 @@ public final class Backups implements AutoCloseable {
         this.clock = clock;
         this.nanos = nanos;
         this.maker = new BackupMaker(data, log, settings);
-        this.folder = new BackupFolder(path(), settings.stand());
+        this.folder = new BackupFolder(path(data, rule), settings.stand());
         this.restored = data.restored();
+    }
+
+    /** The newest good backup of a stand that does not run. */
+    public static Optional<Good> newest(DataFolder data, BackupRule rule, String stand) {
+        return new BackupFolder(path(data, rule), stand).newest();
     }
 
     /** From now on looks by itself whether one is due. */
@@ -165,7 +171,7 @@ public final class Backups implements AutoCloseable {
         worker.shutdown();
         try {
             if (!worker.awaitTermination(BackupLimits.BACKUP_LOOK_SECONDS, TimeUnit.SECONDS)) {
-                LOGGER.warning("a backup is still being made; it is left unfinished");
+                Told.of(Happening.UNFINISHED).id("part", "backup").to(LOGGER);
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
@@ -194,7 +200,7 @@ public final class Backups implements AutoCloseable {
                 make();
             }
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.WARNING, "the backups could not be looked at", fault);
+            Told.of(Happening.BACKUP_FAILED).fault(fault).to(LOGGER);
         }
     }
 
@@ -231,14 +237,17 @@ public final class Backups implements AutoCloseable {
             last = folder.newest();
             failure = Optional.empty();
             tookMillis = Duration.ofNanos(nanos.getAsLong() - fromNanos).toMillis() + 1;
+            Told.of(Happening.BACKUP_MADE).with("millis", tookMillis).to(LOGGER);
             return true;
         } catch (LogFault | IOException fault) {
             wanted = true;
             failure = Optional.of(new Failure(now.toEpochMilli(), fault.getMessage()));
-            LOGGER.log(
-                    closing ? Level.FINE : Level.WARNING,
-                    "no backup: " + fault.getMessage(),
-                    fault);
+            if (!closing) {
+                Told.of(Happening.BACKUP_FAILED)
+                        .own("why", fault.getMessage())
+                        .fault(fault)
+                        .to(LOGGER);
+            }
             return false;
         } finally {
             making = false;
@@ -253,11 +262,11 @@ public final class Backups implements AutoCloseable {
             throw new LogFault("The folder " + folder.path() + " is not there.");
         }
         if (folder.sweep()) {
-            LOGGER.warning("a backup was cut short; it does not count and is thrown away");
+            Told.of(Happening.BACKUP_CUT_SHORT).to(LOGGER);
         }
     }
 
-    private Path path() {
+    private static Path path(DataFolder data, BackupRule rule) {
         return rule.folder().isEmpty() ? data.path().resolve(USUAL_FOLDER) : Path.of(rule.folder());
     }
 

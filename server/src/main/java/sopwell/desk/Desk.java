@@ -24,6 +24,7 @@ import sopwell.orders.StandSettings;
 public final class Desk implements AutoCloseable {
     private final Gathering<DeskRequest> requests;
     private final DiskGuard guard;
+    private final DeskTally tally = new DeskTally();
 
     /** A desk over a log that is not on a disk. */
     public Desk(
@@ -69,10 +70,23 @@ public final class Desk implements AutoCloseable {
             return CompletableFuture.completedFuture(Answer.refused(refusal));
         }
         DeskRequest request = new DeskRequest(key, fingerprint, command);
+        CompletableFuture<Answer> counted =
+                request.answer().whenComplete((came, fault) -> tally.count(command, came, fault));
         if (!requests.offer(request)) {
+            tally.turnAway();
             throw new DeskBusy("The desk can't take this now; ask again with the same key.");
         }
-        return request.answer();
+        return counted;
+    }
+
+    /** What became of commands so far. */
+    public DeskTally tally() {
+        return tally;
+    }
+
+    /** How many commands wait. */
+    public int waiting() {
+        return requests.waiting();
     }
 
     /** Finishes what is queued, then stops. */

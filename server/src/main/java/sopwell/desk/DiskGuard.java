@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.LogFault;
 import sopwell.orders.OrderCommand;
 
@@ -112,7 +114,7 @@ public final class DiskGuard {
         }
         if (!readingOnly && failures.size() >= terms.failuresMax()) {
             readingOnly = true;
-            LOGGER.log(Level.SEVERE, "writing failed again and again: only reading now", fault);
+            Told.of(Happening.READING_ONLY).fault(fault).to(LOGGER);
         }
     }
 
@@ -124,7 +126,7 @@ public final class DiskGuard {
         for (int i = 1; i < terms.failuresMax(); i++) {
             failures.addLast(nowNanos);
         }
-        LOGGER.info("the disk is well again: writing as before");
+        Told.of(Happening.WRITING_AGAIN).to(LOGGER);
     }
 
     private static boolean begins(StandCommand command) {
@@ -148,7 +150,10 @@ public final class DiskGuard {
             freeBytes = now;
             DiskState.Kind after = kind();
             if (after != before) {
-                LOGGER.warning("the disk: " + before + " before, now " + new DiskState(after, now));
+                Told.of(Happening.DISK_CHANGED)
+                        .with("before", before)
+                        .with("now", after)
+                        .to(LOGGER);
             }
         }
     }

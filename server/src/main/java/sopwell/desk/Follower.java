@@ -6,8 +6,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
@@ -104,7 +105,7 @@ public final class Follower implements AutoCloseable {
         try {
             following.take(events);
         } catch (RuntimeException bug) {
-            LOGGER.log(Level.SEVERE, "what is shown broke and is rebuilt from the log", bug);
+            Told.of(Happening.SHOWN_BROKE).fault(bug).to(LOGGER);
             following.rebuild();
         }
         noteChange();
@@ -121,7 +122,7 @@ public final class Follower implements AutoCloseable {
         try {
             task.run();
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.SEVERE, "something shown failed", fault);
+            Told.of(Happening.SHOWN_BROKE).fault(fault).to(LOGGER);
         }
     }
 }

@@ -40,6 +40,11 @@ final class Gathering<T> implements AutoCloseable {
         return !closing && queue.offer(one);
     }
 
+    /** How many are queued. */
+    int waiting() {
+        return queue.size();
+    }
+
     /** Takes what is queued still, then stops. */
     @Override
     public void close() {

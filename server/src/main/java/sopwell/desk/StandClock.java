@@ -7,6 +7,8 @@ import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import java.util.logging.Logger;
 import sopwell.Limits;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * What time it is at the stand. It never goes back, and while a day is open it goes by a clock that
@@ -59,11 +61,10 @@ public final class StandClock implements InstantSource {
         everRight = now >= floorMs - Limits.CLOCK_STEP_MILLIS;
         if (!everRight) {
             trust = ClockState.Trust.BEHIND;
-            LOGGER.warning(
-                    "the box's clock says "
-                            + Instant.ofEpochMilli(now)
-                            + ", which can't be; the stand goes on from "
-                            + Instant.ofEpochMilli(floorMs));
+            Told.of(Happening.CLOCK_WRONG)
+                    .own("box", Instant.ofEpochMilli(now).toString())
+                    .own("standGoesOnFrom", Instant.ofEpochMilli(floorMs).toString())
+                    .to(LOGGER);
         }
         anchor(Math.max(now, floorMs));
         givenMs = anchorMs;
@@ -134,7 +135,7 @@ public final class StandClock implements InstantSource {
         long now = nanos.getAsLong();
         long slept = up - seenUpMillis - Duration.ofNanos(now - seenNanos).toMillis();
         if (slept > Limits.CLOCK_STEP_MILLIS) {
-            LOGGER.info("the box slept for " + Duration.ofMillis(slept));
+            Told.of(Happening.BOX_SLEPT).with("millis", slept).to(LOGGER);
             anchorMs += slept;
         }
         seenUpMillis = up;
@@ -153,11 +154,7 @@ public final class StandClock implements InstantSource {
     private void note(long stepMs, String what) {
         if (Math.abs(stepMs - notedStepMs) > Limits.CLOCK_STEP_MILLIS) {
             notedStepMs = stepMs;
-            LOGGER.warning(
-                    "the box's clock is off the stand's by "
-                            + Duration.ofMillis(stepMs)
-                            + ": "
-                            + what);
+            Told.of(Happening.CLOCK_WRONG).with("offMillis", stepMs).own("why", what).to(LOGGER);
         }
     }
 

@@ -192,6 +192,11 @@ public final class DataFolder implements AutoCloseable {
         }
     }
 
+    /** The schema of each log that was opened: the newest that this Sopwell knows. */
+    public static int schema() {
+        return SqliteFile.SCHEMA_VERSION;
+    }
+
     /** How large the log is, in bytes. */
     public long logBytes() {
         try {

@@ -1,8 +1,5 @@
 package sopwell.storage;
 
-import sopwell.audit.AuditEvent;
-import sopwell.log.LogFault;
-
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -15,9 +12,12 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
+import sopwell.audit.AuditEvent;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
+import sopwell.log.LogFault;
 
 /**
  * Looks whether a log's file holds what was written: each row against the one before, each key and
@@ -96,7 +96,7 @@ public final class LogCheck {
                 if (look == LogLimits.CHECK_LOOKS_MAX) {
                     throw fault;
                 }
-                LOGGER.log(Level.WARNING, "looking once more at what did not look right", fault);
+                Told.of(Happening.READ_AGAIN).fault(fault).to(LOGGER);
             }
         }
     }

@@ -12,6 +12,8 @@ import java.sql.Statement;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.logging.Logger;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * Compares where a log ends with what was noted of it, before anything is written: a connection
@@ -49,7 +51,7 @@ final class LogEnd {
             long last = made ? last(connection) : 0;
             String epoch = made ? text(connection, EPOCH) : note.epoch();
             if (!epoch.equals(note.epoch())) {
-                LOGGER.warning("the log is not the one that was noted; it is taken as restored");
+                Told.of(Happening.LOG_REPLACED).to(LOGGER);
                 return;
             }
             if (last < note.seq()) {

@@ -12,6 +12,8 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * How far the log has come, noted in a file beside it after each commit, so that a log that lost
@@ -68,10 +70,10 @@ final class LogMark implements AutoCloseable {
                 }
             }
             if (newest.isEmpty() && bytes.length > 0) {
-                LOGGER.warning(file + " can't be made out; it is begun anew");
+                Told.of(Happening.MARK_LOST).own("file", file.toString()).to(LOGGER);
             }
         } catch (IOException unreadable) {
-            LOGGER.log(Level.WARNING, file + " can't be read; it is begun anew", unreadable);
+            Told.of(Happening.MARK_LOST).own("file", file.toString()).fault(unreadable).to(LOGGER);
         }
         return newest;
     }

@@ -1,7 +1,5 @@
 package sopwell.storage;
 
-import sopwell.mix.TallyShelves;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +9,9 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
+import sopwell.mix.TallyShelves;
 
 /**
  * Tallies in a database file of their own, beside the log: it is made again from the log when it is
@@ -68,13 +69,16 @@ public final class TallyFile implements AutoCloseable {
 
     /** Throws the file away; the next call makes a new one. */
     synchronized void startOver(Exception damaged) {
-        LOGGER.log(Level.WARNING, file + " is damaged; its tallies are counted anew", damaged);
+        Told.of(Happening.TALLIES_DAMAGED).own("file", file.toString()).fault(damaged).to(LOGGER);
         close();
         try {
             Files.deleteIfExists(file);
             Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-journal"));
         } catch (IOException stays) {
-            LOGGER.log(Level.WARNING, file + " can't be thrown away", stays);
+            Told.of(Happening.TALLIES_DAMAGED)
+                    .own("staysThere", file.toString())
+                    .fault(stays)
+                    .to(LOGGER);
         }
     }
 

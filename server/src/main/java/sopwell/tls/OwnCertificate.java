@@ -9,9 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.net.ssl.X509ExtendedKeyManager;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * The stand's own authority and certificate: made on first use, kept in the vault, and renewed when
@@ -64,17 +65,16 @@ final class OwnCertificate implements Source {
     private KeyedCertificate newAuthority(Instant now) {
         KeyedCertificate made = new Issuer().authority(stand, names, now);
         vault.write(AUTHORITY, made.pem());
-        LOGGER.log(Level.INFO, "a new authority was made; every tablet must trust it once");
+        Told.of(Happening.AUTHORITY_MADE).to(LOGGER);
         return made;
     }
 
     private KeyedCertificate newLeaf(Instant now) {
         KeyedCertificate made = new Issuer().leaf(authority, names, now);
         vault.write(LEAF, made.pem());
-        LOGGER.log(
-                Level.INFO,
-                "a new certificate was made, good until {0}",
-                made.certificate().getNotAfter().toInstant());
+        Told.of(Happening.CERTIFICATE_MADE)
+                .own("until", made.certificate().getNotAfter().toInstant().toString())
+                .to(LOGGER);
         return made;
     }
 
@@ -86,7 +86,10 @@ final class OwnCertificate implements Source {
                             try {
                                 return Optional.of(KeyedCertificate.read(pem));
                             } catch (GeneralSecurityException | IllegalArgumentException damaged) {
-                                LOGGER.log(Level.WARNING, name + " is damaged", damaged);
+                                Told.of(Happening.CERTIFICATE_DAMAGED)
+                                        .own("file", name)
+                                        .fault(damaged)
+                                        .to(LOGGER);
                                 return Optional.empty();
                             }
                         });

@@ -10,11 +10,12 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.net.ssl.KeyManager;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.X509ExtendedKeyManager;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * What a stand answers handshakes with. {@link #renew} belongs to one thread; all else is
@@ -106,7 +107,7 @@ public final class StandTls {
             keys.set(source.keys(now));
             authority = told(source);
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.WARNING, "the certificate could not be renewed; it stays", fault);
+            Told.of(Happening.CERTIFICATE_STAYS).fault(fault).to(LOGGER);
         }
     }
 

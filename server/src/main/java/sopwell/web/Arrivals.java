@@ -1,16 +1,18 @@
 package sopwell.web;
 
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.xnio.ChannelListener;
 import org.xnio.IoUtils;
 import org.xnio.StreamConnection;
 import sopwell.Limits;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /**
  * Looks at each new connection before a byte of it is read: one address, and all together, have
@@ -25,6 +27,7 @@ final class Arrivals implements ChannelListener<StreamConnection> {
 
     private final int perAddressMax;
     private final ChannelListener<? super StreamConnection> next;
+    private final Cuts cuts;
     private final Map<String, Set<StreamConnection>> open = new HashMap<>();
     private final Set<String> told = new HashSet<>();
     private int arrivals;
@@ -34,7 +37,8 @@ final class Arrivals implements ChannelListener<StreamConnection> {
      *
      * @param perAddressMax connections of one address at once
      */
-    Arrivals(int perAddressMax, ChannelListener<? super StreamConnection> next) {
+    Arrivals(int perAddressMax, ChannelListener<? super StreamConnection> next, Cuts cuts) {
+        this.cuts = cuts;
         this.perAddressMax = perAddressMax;
         this.next = next;
     }
@@ -60,6 +64,7 @@ final class Arrivals implements ChannelListener<StreamConnection> {
             forgetClosed(own);
         }
         if (own.size() >= perAddressMax || total() >= Limits.CONNECTIONS_MAX) {
+            cuts.countTurnedAway();
             tell(connection, own.size());
             return false;
         }
@@ -72,12 +77,12 @@ final class Arrivals implements ChannelListener<StreamConnection> {
 
     /** Once for each address: a log that can be filled from outside is a harm of its own. */
     private void tell(StreamConnection connection, int own) {
-        String host = connection.getPeerAddress(InetSocketAddress.class).getAddress().toString();
-        if (told.size() < Limits.RATE_ADDRESSES_MAX && told.add(host)) {
-            LOGGER.log(
-                    Level.WARNING,
-                    "connections of {0} are closed: it has {1} open already",
-                    new Object[] {host, own});
+        InetAddress peer = connection.getPeerAddress(InetSocketAddress.class).getAddress();
+        if (told.size() < Limits.RATE_ADDRESSES_MAX && told.add(RateLimit.address(peer))) {
+            Told.of(Happening.CONNECTIONS_CLOSED)
+                    .network("network", peer)
+                    .with("open", own)
+                    .to(LOGGER);
         }
     }
 

@@ -40,7 +40,7 @@ final class Listening implements AutoCloseable {
      *
      * @throws UncheckedIOException when the address can't be had
      */
-    Listening(Server.Place place, HttpHandler root) {
+    Listening(Server.Place place, HttpHandler root, Cuts cuts) {
         try {
             this.worker =
                     Xnio.getInstance(Listening.class.getClassLoader()).createWorker(threads());
@@ -48,7 +48,7 @@ final class Listening implements AutoCloseable {
                     new DefaultByteBufferPool(true, BUFFER_BYTES, -1, BUFFERS_KEPT_PER_THREAD);
             this.http = new HttpOpenListener(buffers, limits());
             http.setRootHandler(root);
-            this.port = open(place);
+            this.port = open(place, cuts);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
@@ -74,12 +74,12 @@ final class Listening implements AutoCloseable {
         }
     }
 
-    private AcceptingChannel<? extends StreamConnection> open(Server.Place place)
+    private AcceptingChannel<? extends StreamConnection> open(Server.Place place, Cuts cuts)
             throws IOException {
         InetAddress host = InetAddress.getByName(place.host());
         try {
             AcceptingChannel<? extends StreamConnection> opened =
-                    open(new InetSocketAddress(host, place.port()), place);
+                    open(new InetSocketAddress(host, place.port()), place, cuts);
             opened.resumeAccepts();
             return opened;
         } catch (IOException taken) {
@@ -89,8 +89,8 @@ final class Listening implements AutoCloseable {
     }
 
     private AcceptingChannel<? extends StreamConnection> open(
-            InetSocketAddress address, Server.Place place) throws IOException {
-        Arrivals arrivals = new Arrivals(place.connectionsPerAddressMax(), http);
+            InetSocketAddress address, Server.Place place, Cuts cuts) throws IOException {
+        Arrivals arrivals = new Arrivals(place.connectionsPerAddressMax(), http, cuts);
         if (place.tls().isEmpty()) {
             return worker.createStreamConnectionServer(
                     address, ChannelListeners.openListenerAdapter(arrivals), sockets());

@@ -27,6 +27,7 @@ public final class Server implements AutoCloseable {
     private final GracefulShutdownHandler shutdown;
     private final BoardHub hub;
     private final Set<String> routes;
+    private final Cuts cuts = new Cuts();
     private volatile Listening listening;
 
     /**
@@ -38,6 +39,7 @@ public final class Server implements AutoCloseable {
      * @param connectionsPerAddressMax connections that one address has at once
      * @param tls how to speak https; empty for http
      * @param gate asks everybody who they are
+     * @param watch is told of each request
      */
     public record Place(
             String host,
@@ -45,19 +47,28 @@ public final class Server implements AutoCloseable {
             Set<String> names,
             int connectionsPerAddressMax,
             Optional<Tls> tls,
-            Optional<Gate> gate) {
+            Optional<Gate> gate,
+            RequestWatch watch) {
         public Place {
             names = Set.copyOf(names);
         }
 
         /** A place where nobody is asked who they are. */
         public Place(String host, int port, Set<String> names, int connectionsPerAddressMax) {
-            this(host, port, names, connectionsPerAddressMax, Optional.empty(), Optional.empty());
+            this(
+                    host,
+                    port,
+                    names,
+                    connectionsPerAddressMax,
+                    Optional.empty(),
+                    Optional.empty(),
+                    RequestWatch.NONE);
         }
 
-        /** The same behind a gate. */
-        public Place behind(Gate gate) {
-            return new Place(host, port, names, connectionsPerAddressMax, tls, Optional.of(gate));
+        /** The same behind a gate, and with somebody who is told of each request. */
+        public Place behind(Gate gate, RequestWatch watch) {
+            return new Place(
+                    host, port, names, connectionsPerAddressMax, tls, Optional.of(gate), watch);
         }
     }
 
@@ -93,13 +104,14 @@ public final class Server implements AutoCloseable {
         this.place = place;
         this.hub = hub;
         Texts texts = Texts.load();
-        NotedRoutes routing = new NotedRoutes(place.gate());
+        NotedRoutes routing = new NotedRoutes(place.gate(), place.watch());
         routes.accept(routing);
         this.routes = routing.all();
         HttpHandler absent =
                 e -> refuse(e, Problem.of(ProblemKind.NOT_FOUND, texts.in(Languages.of(e))));
-        routing.setFallbackHandler(absent);
-        routing.setInvalidMethodHandler(e -> refuseMethod(e, routing.methods(e), texts));
+        routing.setFallbackHandler(routing.watched(NotedRoutes.NONE, absent));
+        routing.setInvalidMethodHandler(
+                routing.watched(NotedRoutes.NONE, e -> refuseMethod(e, routing.methods(e), texts)));
         HttpHandler live = LiveEndpoint.handler(hub, json, html, request -> stays(place, request));
         HttpHandler paths =
                 new PathHandler(routing)
@@ -122,12 +134,17 @@ public final class Server implements AutoCloseable {
                     paths.handleRequest(e);
                 };
         HttpHandler doors = new Doors(inside, place.names(), isStrict(place), texts);
-        this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors));
+        this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors, cuts));
     }
 
     /** Every route but the sockets', as {@code METHOD template}. */
     public Set<String> routes() {
         return routes;
+    }
+
+    /** Whom it closed the connection to. */
+    public Cuts cuts() {
+        return cuts;
     }
 
     /**
@@ -136,7 +153,7 @@ public final class Server implements AutoCloseable {
      * @throws java.io.UncheckedIOException when the address can't be had
      */
     public void start() {
-        listening = new Listening(place, shutdown);
+        listening = new Listening(place, shutdown, cuts);
     }
 
     /** The port that it listens on. */

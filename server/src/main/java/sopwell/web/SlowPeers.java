@@ -10,18 +10,20 @@ import sopwell.Limits;
 
 /**
  * Cuts off who sends a body, or takes an answer, too slowly: a body is there soon after its
- * request's head, and an answer that has begun goes on leaving. Stateless.
+ * request's head, and an answer that has begun goes on leaving. Thread-safe.
  */
 final class SlowPeers implements HttpHandler {
     private final HttpHandler next;
+    private final Cuts cuts;
 
-    SlowPeers(HttpHandler next) {
+    SlowPeers(HttpHandler next, Cuts cuts) {
         this.next = next;
+        this.cuts = cuts;
     }
 
     @Override
     public void handleRequest(HttpServerExchange exchange) throws Exception {
-        Watch watch = new Watch(exchange);
+        Watch watch = new Watch(exchange, cuts);
         exchange.addExchangeCompleteListener(watch);
         watch.lookLater();
         next.handleRequest(exchange);
@@ -32,11 +34,13 @@ final class SlowPeers implements HttpHandler {
         private static final long NOT_BEGUN = -1;
 
         private final HttpServerExchange exchange;
+        private final Cuts cuts;
         private volatile XnioExecutor.Key due;
         private long sentBytes = NOT_BEGUN;
 
-        private Watch(HttpServerExchange exchange) {
+        private Watch(HttpServerExchange exchange, Cuts cuts) {
             this.exchange = exchange;
+            this.cuts = cuts;
         }
 
         private void lookLater() {
@@ -57,6 +61,7 @@ final class SlowPeers implements HttpHandler {
                             && sentBytes != NOT_BEGUN
                             && now - sentBytes < Limits.ANSWER_TAKEN_BYTES_MIN;
             if (stuck || !exchange.isRequestComplete()) {
+                cuts.countSlow();
                 IoUtils.safeClose(exchange.getConnection());
                 return;
             }

@@ -17,6 +17,7 @@ final class Desk {
     final AtomicLong nowMs = new AtomicLong(1_000_000);
     final AtomicInteger looked = new AtomicInteger();
     final List<AccessState> kept = new ArrayList<>();
+    final List<Witness.Attempt> attempts = new ArrayList<>();
     private final AtomicInteger chance = new AtomicInteger();
     private Access access;
 
@@ -91,7 +92,7 @@ final class Desk {
 
     private Tools tools(Executor hashing) {
         InstantSource clock = () -> Instant.ofEpochMilli(nowMs.get());
-        return new Tools(new Plain(), hashing, this::bytes, clock, kept::add);
+        return new Tools(new Plain(), hashing, this::bytes, clock, kept::add, attempts::add);
     }
 
     private byte[] bytes() {

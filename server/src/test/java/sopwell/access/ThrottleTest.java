@@ -36,6 +36,39 @@ class ThrottleTest {
     }
 
     @Test
+    void eachTryIsToldByIdsAlone() {
+        desk.attempts.clear();
+        for (int i = 0; i < 6; i++) {
+            assertFalse(wrong().why() == Refused.Why.LOCKED);
+        }
+        desk.later(1_000_000_000);
+        value(desk.access().byPin(till, ana.id(), Desk.PIN));
+        assertEquals(Refused.Why.CODE_WRONG, why(desk.access().roster().pairByCode("x", "here")));
+        String one = "PIN " + ana.id() + " d1 ";
+        List<String> expected = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            expected.add(one + "Optional[WRONG_SECRET] true");
+        }
+        expected.add(one + "Optional[WAIT] true");
+        expected.add(one + "Optional[WAIT] false");
+        expected.add(one + "Optional.empty true");
+        expected.add("CODE   Optional[CODE_WRONG] true");
+        assertEquals(
+                expected,
+                desk.attempts.stream()
+                        .map(
+                                a ->
+                                        String.join(
+                                                " ",
+                                                a.secret().name(),
+                                                a.person(),
+                                                a.device(),
+                                                a.refused().toString(),
+                                                "" + a.wasLooked()))
+                        .toList());
+    }
+
+    @Test
     void fiveAreLookedAtThenOneAfterEachWaitWhichDoubles() {
         List<Long> waits = new ArrayList<>();
         for (int i = 0; i < 4; i++) {

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import sopwell.call.CallParser;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
@@ -18,6 +17,7 @@ import sopwell.web.PrepPlans;
 import sopwell.web.RecipeDocs;
 import sopwell.web.Tallies;
 import sopwell.web.Texts;
+import sopwell.web.Vitals;
 import sopwell.web.live.BoardHub;
 
 /**
@@ -31,7 +31,7 @@ import sopwell.web.live.BoardHub;
  *     one
  * @param care backups and the box's clock
  * @param tallies what was sold on any days, and how long guests waited
- * @param damage what is wrong with the log, if its check found anything
+ * @param vitals what a program that watches over the stand is told
  */
 public record ApiContext(
         Desk desk,
@@ -48,7 +48,7 @@ public record ApiContext(
         DayQuestions day,
         Care care,
         Tallies tallies,
-        Supplier<Optional<String>> damage) {
+        Vitals vitals) {
 
     /** Asks about a business day, today or long ago. Thread-safe. */
     public interface DayQuestions {

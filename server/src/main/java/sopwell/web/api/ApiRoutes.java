@@ -98,6 +98,7 @@ public final class ApiRoutes {
                     put("/api/recipes", h -> h.calls().write(h.recipes()::put)),
                     get("/api/openapi.json", h -> h.calls().read(h.stand()::description)),
                     get("/docs/problems", h -> h.calls().read(h.stand()::problems)),
+                    get("/metrics", h -> h.calls().read(h.stand()::metrics)),
                     get("/healthz", h -> h.calls().read(h.stand()::health)));
 
     private ApiRoutes() {}

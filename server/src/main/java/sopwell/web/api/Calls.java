@@ -12,11 +12,12 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.regex.Pattern;
 import sopwell.Limits;
 import sopwell.desk.DeskBusy;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.LogFault;
 import sopwell.money.CardNumber;
 import sopwell.orders.Reason;
@@ -134,10 +135,10 @@ final class Calls {
             return Problem.of(ProblemKind.BUSY, text);
         }
         if (fault instanceof TimeoutException || fault instanceof LogFault) {
-            LOGGER.log(Level.WARNING, "a command's outcome is unknown", fault);
+            Told.of(Happening.OUTCOME_UNKNOWN).fault(fault).to(LOGGER);
             return Problem.of(ProblemKind.UNKNOWN_OUTCOME, text);
         }
-        LOGGER.log(Level.SEVERE, "a request broke", fault);
+        Told.of(Happening.REQUEST_BROKE).fault(fault).to(LOGGER);
         return Problem.of(ProblemKind.BROKEN, text);
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import sopwell.desk.DiskState;
 import sopwell.menu.Menu;
+import sopwell.web.LogState;
 import sopwell.web.Problem;
 import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
@@ -58,7 +59,8 @@ final class StandApi {
     }
 
     CompletableFuture<Reply> health(HttpServerExchange exchange, T text) {
-        Optional<String> damage = context.damage().get();
+        LogState log = context.vitals().log().get();
+        Optional<String> damage = log.damage();
         DiskState.Kind disk = context.care().disk().get().kind();
         return context.follower()
                 .ask(
@@ -73,6 +75,15 @@ final class StandApi {
                                             json.writeNumberField("seq", stand.seq());
                                             json.writeNumberField(
                                                     "screens", context.hub().screens());
+                                            json.writeStringField(
+                                                    "version", context.vitals().version());
+                                            json.writeNumberField(
+                                                    "schema", context.vitals().schema());
+                                            if (log.checkedAtMs().isPresent()) {
+                                                json.writeNumberField(
+                                                        "checkedAtMs",
+                                                        log.checkedAtMs().getAsLong());
+                                            }
                                             CareJson.write(json, context.care());
                                             if (damage.isPresent()) {
                                                 json.writeStringField("damage", damage.get());
@@ -90,6 +101,10 @@ final class StandApi {
             case WELL, LOW -> "ok";
             case NO_ROOM, READING_ONLY -> ProblemKind.code(disk);
         };
+    }
+
+    CompletableFuture<Reply> metrics(HttpServerExchange exchange, T text) {
+        return context.vitals().scrape().get();
     }
 
     CompletableFuture<Reply> description(HttpServerExchange exchange, T text) {

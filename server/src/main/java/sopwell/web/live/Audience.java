@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
@@ -58,6 +59,13 @@ final class Audience {
                     }
                 });
         return watched;
+    }
+
+    /** How many screens look at each board that was ever looked at. */
+    Map<String, Integer> sizes() {
+        Map<String, Integer> sizes = new TreeMap<>();
+        byBoard.forEach((board, screens) -> sizes.put(board, screens.size()));
+        return sizes;
     }
 
     /** The screens that look at a board. */

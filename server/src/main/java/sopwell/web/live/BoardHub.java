@@ -39,6 +39,8 @@ public final class BoardHub implements AutoCloseable {
     private final InstantSource clock;
     private final LongSupplier nanos;
     private final Audience audience = new Audience();
+    private final FrameCounts counts = new FrameCounts();
+    private final Screen.Ear ear = new Screen.Ear(this::sendWhole, counts);
     private final Showing showing;
     private final ScheduledExecutorService beats =
             Executors.newSingleThreadScheduledExecutor(task -> new Thread(task, "beats"));
@@ -104,10 +106,11 @@ public final class BoardHub implements AutoCloseable {
     /** Starts sending a board to a screen, beginning with the whole of it. */
     void join(Outlet outlet, String name, FrameWriter writer) {
         if (audience.size() >= Limits.SCREENS_MAX) {
+            counts.countTooMany();
             outlet.close(CloseCodes.TRY_AGAIN_LATER, "too many screens");
             return;
         }
-        Screen screen = new Screen(outlet, name, writer, this::sendWhole, nanos.getAsLong());
+        Screen screen = new Screen(outlet, name, writer, ear, nanos.getAsLong());
         follower.tell(
                 stand -> {
                     if (Drawing.isBoard(stand, name)) {
@@ -144,6 +147,16 @@ public final class BoardHub implements AutoCloseable {
     /** How many screens are connected. */
     public int screens() {
         return audience.size();
+    }
+
+    /** How many screens look at each board. */
+    public Map<String, Integer> screensByBoard() {
+        return audience.sizes();
+    }
+
+    /** What became of frames so far. */
+    public FrameCounts counts() {
+        return counts;
     }
 
     /** Tells every screen that the server is about to restart, so that it comes back by itself. */
@@ -216,6 +229,7 @@ public final class BoardHub implements AutoCloseable {
             } else if (screen.silentNanos(now)
                     > TimeUnit.MILLISECONDS.toNanos(rhythm.pongMillisMax())) {
                 audience.remove(screen.outlet());
+                counts.countSilent();
                 screen.close(CloseCodes.GOING_AWAY, "not heard from");
             } else {
                 screen.ping();

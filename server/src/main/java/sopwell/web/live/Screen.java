@@ -12,7 +12,7 @@ final class Screen {
     private final Outlet outlet;
     private final String board;
     private final FrameWriter writer;
-    private final Consumer<Screen> behindNow;
+    private final Ear ear;
     private boolean greeted;
     private boolean sending;
     private boolean behind;
@@ -20,20 +20,18 @@ final class Screen {
     private volatile long heardAtNanos;
 
     /**
-     * A screen that was sent nothing yet.
+     * What hears of a screen.
      *
      * @param behindNow is called when the screen can be sent the whole board it needs
      */
-    Screen(
-            Outlet outlet,
-            String board,
-            FrameWriter writer,
-            Consumer<Screen> behindNow,
-            long nowNanos) {
+    record Ear(Consumer<Screen> behindNow, FrameCounts counts) {}
+
+    /** A screen that was sent nothing yet. */
+    Screen(Outlet outlet, String board, FrameWriter writer, Ear ear, long nowNanos) {
         this.outlet = outlet;
         this.board = board;
         this.writer = writer;
-        this.behindNow = behindNow;
+        this.ear = ear;
         this.heardAtNanos = nowNanos;
     }
 
@@ -57,10 +55,12 @@ final class Screen {
         synchronized (this) {
             if (sending || behind) {
                 behind = true;
+                ear.counts().countMissed();
                 return;
             }
             sending = true;
         }
+        ear.counts().countSent();
         send(text);
     }
 
@@ -69,12 +69,14 @@ final class Screen {
         synchronized (this) {
             if (sending) {
                 behind = true;
+                ear.counts().countMissed();
                 return;
             }
             sending = true;
             behind = false;
             greeted = true;
         }
+        ear.counts().countSent();
         send(text);
     }
 
@@ -132,6 +134,7 @@ final class Screen {
 
     private void sent(boolean through) {
         if (!through) {
+            ear.counts().countSlow();
             close(CloseReason.CloseCodes.TRY_AGAIN_LATER, "too slow");
             return;
         }
@@ -141,7 +144,7 @@ final class Screen {
             needsWhole = behind;
         }
         if (needsWhole) {
-            behindNow.accept(this);
+            ear.behindNow().accept(this);
         }
     }
 }

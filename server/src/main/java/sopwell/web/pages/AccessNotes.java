@@ -1,12 +1,17 @@
 package sopwell.web.pages;
 
+import java.util.logging.Logger;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.Who;
 import sopwell.desk.StandCommand;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 
 /** Puts into the log what was changed of who may do what. Thread-safe. */
 final class AccessNotes {
+    private static final Logger LOGGER = Logger.getLogger(AccessNotes.class.getName());
+
     private final PageContext context;
 
     AccessNotes(PageContext context) {
@@ -15,6 +20,15 @@ final class AccessNotes {
 
     /** Notes a change, and waits until it is kept. */
     void note(Who who, AccessChanged changed) throws PageHandling.Interrupted {
+        Told.of(Happening.ACCESS_CHANGED)
+                .with("change", changed.change())
+                .id("person", changed.person())
+                .id("device", changed.device())
+                .id("token", changed.token())
+                .id("byPerson", who.person())
+                .id("byDevice", who.device())
+                .id("byToken", who.token())
+                .to(LOGGER);
         String key = context.keys().get();
         PageHandling.await(
                 context.desk()

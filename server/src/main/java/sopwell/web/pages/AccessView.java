@@ -11,8 +11,13 @@ import sopwell.access.Use;
 
 /** Who may do what, for its page: those who are still let in. Immutable. */
 public record AccessView(AccessState state) {
-    /** The roles that somebody can be given. */
+    /** The roles that somebody who works here can be given. */
     public List<Role> roles() {
+        return List.of(Role.LINE, Role.COUNTER, Role.LEAD, Role.OWNER);
+    }
+
+    /** The roles that a program can be given. */
+    public List<Role> programRoles() {
         return List.of(Role.values());
     }
 

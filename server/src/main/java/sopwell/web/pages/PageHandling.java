@@ -3,18 +3,6 @@ package sopwell.web.pages;
 import io.undertow.server.HttpHandler;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.handlers.BlockingHandler;
-
-import sopwell.Limits;
-import sopwell.desk.Answer;
-import sopwell.desk.DeskBusy;
-import sopwell.desk.StandCommand;
-import sopwell.log.LogFault;
-import sopwell.log.Recorded;
-import sopwell.orders.Reason;
-import sopwell.orders.Refusal;
-import sopwell.web.Reply;
-import sopwell.web.T;
-
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -24,8 +12,19 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.logging.Level;
 import java.util.logging.Logger;
+import sopwell.Limits;
+import sopwell.desk.Answer;
+import sopwell.desk.DeskBusy;
+import sopwell.desk.StandCommand;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
+import sopwell.log.LogFault;
+import sopwell.log.Recorded;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
+import sopwell.web.Reply;
+import sopwell.web.T;
 
 /**
  * Turns functions into handlers that may wait, on worker threads. What takes too long, or fails,
@@ -204,10 +203,10 @@ final class PageHandling {
                             ? sentence(413, t.of("api.too-large", Ask.BODY_BYTES_MAX), ask)
                             : page.answer(ask);
         } catch (Interrupted | DeskBusy busy) {
-            LOGGER.log(Level.WARNING, "a screen had to be told to press again", busy);
+            Told.of(Happening.PRESS_AGAIN).fault(busy).to(LOGGER);
             reply = sentence(503, t.get("send.busy"), ask);
         } catch (RuntimeException bug) {
-            LOGGER.log(Level.SEVERE, "a screen's request broke", bug);
+            Told.of(Happening.REQUEST_BROKE).fault(bug).to(LOGGER);
             reply = sentence(500, t.get("api.broken"), ask);
         }
         if (reply.status() == 503) {

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Optional;
 import sopwell.call.CallParser;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
@@ -36,7 +35,7 @@ public final class OrderBodyFuzz {
                     null,
                     null,
                     null,
-                    Optional::empty);
+                    null);
 
     private OrderBodyFuzz() {}
 

@@ -49,7 +49,7 @@ class AudienceTest {
                 new HeldOutlet("screen " + place),
                 BOARDS.get(Math.floorMod(place, BOARDS.size())),
                 frame -> "",
-                behind -> {},
+                new Screen.Ear(behind -> {}, new FrameCounts()),
                 0);
     }
 }

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 class ScreenTest {
     private final HeldOutlet outlet = new HeldOutlet("one");
     private int behind;
-    private final Screen screen = new Screen(outlet, "line", frame -> "", s -> behind++, 0);
+    private final FrameCounts counts = new FrameCounts();
+    private final Screen.Ear ear = new Screen.Ear(s -> behind++, counts);
+    private final Screen screen = new Screen(outlet, "line", frame -> "", ear, 0);
 
     @BeforeEach
     void welcome() {
@@ -43,6 +45,7 @@ class ScreenTest {
         outlet.leaves();
         screen.sendChange("change 5");
         assertEquals(List.of("whole 1", "change 2", "whole 4", "change 5"), outlet.sent());
+        assertEquals(List.of(4L, 2L), List.of(counts.sent(), counts.missed()));
     }
 
     @Test
@@ -70,7 +73,7 @@ class ScreenTest {
     @Test
     void aNewScreenHearsNothingBeforeItsBoard() {
         HeldOutlet fresh = new HeldOutlet("two");
-        Screen other = new Screen(fresh, "line", frame -> "", s -> behind++, 0);
+        Screen other = new Screen(fresh, "line", frame -> "", ear, 0);
         other.sendBeat("beat");
         other.sendWhole("whole 1");
         assertEquals(List.of("whole 1"), fresh.sent());

@@ -135,7 +135,8 @@ public final class SteppedScreens {
     public Looker join(Stand shown, String board) {
         stand = shown;
         Looker looker = new Looker(this, board, lookers.size());
-        looker.screen = new Screen(looker, board, writer, this::ask, 0);
+        looker.screen =
+                new Screen(looker, board, writer, new Screen.Ear(this::ask, new FrameCounts()), 0);
         lookers.add(looker);
         showing.welcome(stand, looker.screen);
         return looker;

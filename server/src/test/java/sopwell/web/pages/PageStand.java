@@ -183,7 +183,8 @@ public final class PageStand implements AutoCloseable {
                         return hash.equals(secret);
                     }
                 };
-        return new Tools(plain, Runnable::run, () -> new byte[32], now::get, state -> {});
+        return new Tools(
+                plain, Runnable::run, () -> new byte[32], now::get, state -> {}, attempt -> {});
     }
 
     void later(long seconds) {

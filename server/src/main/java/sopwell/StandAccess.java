@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.Executor;
@@ -19,6 +20,7 @@ import sopwell.access.Outcome;
 import sopwell.access.Person;
 import sopwell.access.Tools;
 import sopwell.access.Witness;
+import sopwell.menu.MenuFault;
 import sopwell.storage.AccessFile;
 import sopwell.storage.AccessReading;
 import sopwell.storage.DataFolder;
@@ -116,9 +118,18 @@ final class StandAccess implements AutoCloseable {
         }
         AccessReading reading = AccessFile.read(json.get());
         if (reading.state().isEmpty()) {
-            throw StandFolder.faults("access.json", reading.faults());
+            throw unreadable(reading.faults());
         }
         return new Access(reading.state().get(), tools);
+    }
+
+    private static StartRefused unreadable(List<MenuFault> faults) {
+        MenuFault first = faults.get(0);
+        return new StartRefused(
+                "access.json can't be read: "
+                        + first.wrong()
+                        + (first.place().isEmpty() ? "" : " At " + first.place() + ".")
+                        + " Nothing was changed. Take the file back from a backup.");
     }
 
     private static void set(Access access, String password) throws StartRefused {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -87,7 +88,7 @@ public final class Access {
         }
         Person found = person.get();
         return check(
-                new Door(place(found, device, "pin"), Witness.Secret.PIN, found.id(), device.id()),
+                new Door(place(found, device, Throttle.PIN), Witness.Secret.PIN, found.id(), device.id()),
                 () -> tools.hasher().matches(pin, found.pinHash()),
                 () -> begin(new At(found, device, shown), 0, "", now()));
     }
@@ -108,8 +109,11 @@ public final class Access {
 
     /**
      * Signs an owner in with the password alone; a new device is paired by that, for the office.
+     *
+     * @param noting how it is noted that this owner let a device in
      */
-    public CompletableFuture<Outcome<SignedIn>> byOwner(Shown shown, String password) {
+    public CompletableFuture<Outcome<SignedIn>> byOwner(
+            Shown shown, String password, Function<Person, Noting> noting) {
         if (!Secrets.isPassword(password)) {
             return noPassword();
         }
@@ -127,12 +131,13 @@ public final class Access {
                     if (paired.isPresent()) {
                         return begin(new At(found[0], paired.get(), shown), fresh(), "", now());
                     }
-                    return pairAndBegin(found[0], shown);
+                    return pairAndBegin(found[0], shown, noting);
                 });
     }
 
-    private Outcome<SignedIn> pairAndBegin(Person owner, Shown shown) {
-        Outcome<Paired> paired = roster.pair(OFFICE, Use.OFFICE);
+    private Outcome<SignedIn> pairAndBegin(
+            Person owner, Shown shown, Function<Person, Noting> noting) {
+        Outcome<Paired> paired = roster.noted(noting.apply(owner)).pair(OFFICE, Use.OFFICE);
         if (!paired.isDone()) {
             return Outcome.not(paired.refused().get());
         }
@@ -198,8 +203,9 @@ public final class Access {
                 person.get().role().hasPassword()
                         ? AccessLimits.SESSION_LEAD_IDLE_MILLIS_MAX
                         : AccessLimits.SESSION_IDLE_MILLIS_MAX;
-        return nowMs - session.seenAtMs() < idleMs
-                && nowMs - session.signedInAtMs() < AccessLimits.SESSION_MILLIS_MAX;
+        // A clock that was set back far ends a session too: nobody can tell how long it was idle.
+        return Math.abs(nowMs - session.seenAtMs()) < idleMs
+                && Math.abs(nowMs - session.signedInAtMs()) < AccessLimits.SESSION_MILLIS_MAX;
     }
 
     private CompletableFuture<Outcome<SignedIn>> password(
@@ -213,7 +219,7 @@ public final class Access {
         }
         return check(
                 new Door(
-                        place(person, at.device(), "password"),
+                        place(person, at.device(), Throttle.PASSWORD),
                         Witness.Secret.PASSWORD,
                         person.id(),
                         at.device().id()),
@@ -237,7 +243,7 @@ public final class Access {
                             tools.witness().tried(door.attempt(Optional.of(wrong), true));
                             return Outcome.not(wrong);
                         }
-                        throttle.forget(door.place());
+                        throttle.forget(door.place()::equals);
                         tools.witness().tried(door.attempt(Optional.empty(), true));
                         return then.get();
                     },
@@ -280,7 +286,7 @@ public final class Access {
     }
 
     private static String place(Person person, Device device, String what) {
-        return person.id() + "@" + device.id() + "/" + what;
+        return person.id() + "@" + device.id() + what;
     }
 
     private static CompletableFuture<Outcome<SignedIn>> noPassword() {

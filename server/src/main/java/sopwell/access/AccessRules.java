@@ -60,6 +60,9 @@ public final class AccessRules {
                     Use.OFFICE,
                     Set.of(Right.OPEN));
 
+    /** Made once, because each request of somebody who is signed in asks for it. */
+    private static final Map<Role, Map<Use, Set<Right>>> BY_BOTH = byBoth();
+
     private AccessRules() {}
 
     /** What a role may do. */
@@ -74,9 +77,7 @@ public final class AccessRules {
 
     /** What somebody may do at a device: both together. */
     static Set<Right> rights(Role role, Use use) {
-        Set<Right> both = EnumSet.copyOf(rights(role));
-        both.addAll(rights(use));
-        return both;
+        return BY_BOTH.get(role).get(use);
     }
 
     /**
@@ -100,6 +101,20 @@ public final class AccessRules {
         for (Role role : Role.values()) {
             so.addAll(MORE.get(role));
             all.put(role, Set.copyOf(so));
+        }
+        return all;
+    }
+
+    private static Map<Role, Map<Use, Set<Right>>> byBoth() {
+        Map<Role, Map<Use, Set<Right>>> all = new EnumMap<>(Role.class);
+        for (Role role : Role.values()) {
+            Map<Use, Set<Right>> at = new EnumMap<>(Use.class);
+            for (Use use : Use.values()) {
+                Set<Right> both = EnumSet.copyOf(rights(role));
+                both.addAll(rights(use));
+                at.put(use, Set.copyOf(both));
+            }
+            all.put(role, at);
         }
         return all;
     }

@@ -35,20 +35,16 @@ public record Actor(
         PROGRAM
     }
 
+    /** For those of whom no password is asked. */
+    private static final long ALWAYS = Long.MAX_VALUE;
+
     /** Somebody whom nothing is known of. */
     public static final Actor NOBODY =
             new Actor(Kind.NOBODY, "", "", "", null, Set.of(Right.OPEN), 0);
 
     /** Whoever is at the machine of an open stand. */
     public static final Actor ANYBODY =
-            new Actor(
-                    Kind.OPEN,
-                    "",
-                    "",
-                    "",
-                    Role.OWNER,
-                    AccessRules.rights(Role.OWNER),
-                    Long.MAX_VALUE);
+            new Actor(Kind.OPEN, "", "", "", Role.OWNER, AccessRules.rights(Role.OWNER), ALWAYS);
 
     public Actor {
         rights = Set.copyOf(rights);
@@ -78,7 +74,7 @@ public record Actor(
                 token.id(),
                 token.role(),
                 AccessRules.rights(token.role()),
-                Long.MAX_VALUE);
+                ALWAYS);
     }
 
     /** Whether this is among what they may do, be it after typing a password. */
@@ -86,9 +82,16 @@ public record Actor(
         return rights.contains(right);
     }
 
-    /** Whether they may, but must type their password first. */
+    /**
+     * Whether they may, but must type their password first; so also when it would count for longer
+     * than any does, because the clock was set back since.
+     */
     public boolean mustProve(Right right, long nowMs) {
-        return right.needsPassword() && nowMs >= passwordUntilMs;
+        boolean isFresh =
+                passwordUntilMs == ALWAYS
+                        || (nowMs < passwordUntilMs
+                                && passwordUntilMs - nowMs <= AccessLimits.PASSWORD_FRESH_MILLIS);
+        return right.needsPassword() && !isFresh;
     }
 
     /** The id that a log names: the person's, else the program's, else the device's; or empty. */

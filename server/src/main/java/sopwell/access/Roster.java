@@ -13,17 +13,35 @@ import java.util.function.UnaryOperator;
  * Says who may do what from now on: staff, devices, programs. Thread-safe. What ends, ends its
  * sessions with it. That the actor may change access at all is for the caller to ask; what only an
  * owner may do is asked here.
+ *
+ * <p>Each change is noted after it was found to be allowed and before it is made: a note may stand
+ * for a change that the disk then did not take, but no change is without its note.
  */
 public final class Roster {
+    /** What the places begin with at which the owner's password is tried without a name. */
+    private static final String OWNER = "owner@";
+
     private final Kept kept;
     private final Throttle throttle;
     private final Tools tools;
-    private final Pairings pairings = new Pairings();
+    private final Pairings pairings;
+    private final Noting noting;
 
     Roster(Kept kept, Throttle throttle, Tools tools) {
+        this(kept, throttle, tools, new Pairings(), Noting.NOWHERE);
+    }
+
+    private Roster(Kept kept, Throttle throttle, Tools tools, Pairings pairings, Noting noting) {
         this.kept = kept;
         this.throttle = throttle;
         this.tools = tools;
+        this.pairings = pairings;
+        this.noting = noting;
+    }
+
+    /** The same roster, whose changes are noted so. */
+    public Roster noted(Noting other) {
+        return new Roster(kept, throttle, tools, pairings, other);
     }
 
     /**
@@ -43,7 +61,7 @@ public final class Roster {
                             .orElseGet(() -> Person.fresh(nextPerson(), name, Role.OWNER))
                             .withPassword(hash);
             kept.change(state -> state.with(owner));
-            throttle.forget("");
+            throttle.forget(place -> true);
             endSessionsOf(owner.id());
             return Outcome.done(owner);
         }
@@ -60,6 +78,7 @@ public final class Roster {
                 return Outcome.not(refused.get());
             }
             Person person = Person.fresh(nextPerson(), name.strip(), role);
+            noting.note(person.id());
             kept.change(state -> state.with(person));
             return Outcome.done(person);
         }
@@ -97,10 +116,13 @@ public final class Roster {
         synchronized (kept) {
             Optional<Person> left =
                     kept.state().people().stream()
-                            .filter(p -> p.id().equals(id) && p.ended())
+                            .filter(p -> p.id().equals(id) && p.ended() && !p.name().isEmpty())
                             .findFirst();
-            Outcome<Person> ended = left.map(Outcome::done).orElseGet(() -> endPerson(by, id));
-            ended.value().ifPresent(p -> kept.change(state -> state.with(p.withName(""))));
+            if (left.isPresent()) {
+                return change(by, left, p -> p.withName(""), p -> Optional.empty());
+            }
+            Outcome<Person> ended = change(by, id, p -> p.gone().withName(""), this::notLastOwner);
+            ended.value().ifPresent(person -> endSessionsOf(person.id()));
             return ended;
         }
     }
@@ -129,7 +151,7 @@ public final class Roster {
         }
     }
 
-    /** Sets somebody's PIN; their other sessions end when somebody else does it. */
+    /** Sets somebody's PIN, of which no wrong tries are remembered; see {@link #secret}. */
     public CompletableFuture<Outcome<Person>> setPin(Actor by, String id, String pin) {
         if (!Secrets.isPin(pin)) {
             return CompletableFuture.completedFuture(
@@ -138,10 +160,12 @@ public final class Roster {
                             AccessLimits.PIN_DIGITS_MIN,
                             AccessLimits.PIN_DIGITS_MAX));
         }
-        return hashed(pin, hash -> secret(by, id, p -> p.withPin(hash), p -> Optional.empty()));
+        return hashed(
+                pin,
+                hash -> secret(by, id, p -> p.withPin(hash), p -> Optional.empty(), Throttle.PIN));
     }
 
-    /** Sets a lead's or owner's password; their sessions end when somebody else does it. */
+    /** Sets a lead's or owner's password; see {@link #secret}. */
     public CompletableFuture<Outcome<Person>> setPassword(Actor by, String id, String password) {
         if (!Secrets.isPassword(password)) {
             return CompletableFuture.completedFuture(noPassword());
@@ -153,23 +177,22 @@ public final class Roster {
                                 by,
                                 id,
                                 p -> p.withPassword(hash),
-                                p ->
-                                        p.role().hasPassword()
-                                                ? Optional.empty()
-                                                : Optional.of(
-                                                        Refused.of(
-                                                                Refused.Why
-                                                                        .ROLE_WITHOUT_PASSWORD))));
+                                Roster::noPasswordHere,
+                                Throttle.PASSWORD));
     }
 
     /** Forgets somebody's wrong tries at every place. */
     public Outcome<Person> unlock(Actor by, String id) {
         synchronized (kept) {
             Outcome<Person> found = change(by, id, p -> p, p -> Optional.empty());
-            found.value().ifPresent(person -> throttle.forget(person.id() + "@"));
             found.value()
-                    .filter(person -> person.role() == Role.OWNER)
-                    .ifPresent(owner -> throttle.forget("owner@"));
+                    .ifPresent(
+                            person ->
+                                    throttle.forget(
+                                            place ->
+                                                    place.startsWith(person.id() + "@")
+                                                            || (person.role() == Role.OWNER
+                                                                    && place.startsWith(OWNER))));
             return found;
         }
     }
@@ -188,19 +211,30 @@ public final class Roster {
     }
 
     /**
-     * Lets in the device that a code was typed at.
+     * Lets in the device that a code was typed at. The code is good again when that can't be noted.
      *
      * @param address where the request comes from
      */
-    public Outcome<Paired> pairByCode(String code, String address) {
-        Outcome<Pairings.Offer> taken =
-                pairings.take(Secrets.read(code), address, tools.clock().millis());
+    public Outcome<Paired> pairByCode(String typed, String address) {
+        String code = Secrets.read(typed);
+        Outcome<Pairings.Offer> taken = pairings.take(code, address, tools.clock().millis());
         Optional<Refused.Why> refused = taken.refused().map(Refused::why);
         boolean wasLooked = refused.filter(why -> why == Refused.Why.CODE_TRIES).isEmpty();
         tools.witness().tried(new Witness.Attempt(Witness.Secret.CODE, "", "", refused, wasLooked));
-        return taken.isDone()
-                ? pair(taken.value().get().name(), taken.value().get().use())
-                : Outcome.not(taken.refused().get());
+        if (!taken.isDone()) {
+            return Outcome.not(taken.refused().get());
+        }
+        Pairings.Offer offer = taken.value().get();
+        boolean kept = false;
+        try {
+            Outcome<Paired> paired = pair(offer.name(), offer.use());
+            kept = true;
+            return paired;
+        } finally {
+            if (!kept) {
+                pairings.offer(code, offer, tools.clock().millis());
+            }
+        }
     }
 
     /** Lets a device in. */
@@ -213,6 +247,7 @@ public final class Roster {
             String token = Secrets.token(tools.chance().get());
             long nowMs = tools.clock().millis();
             Device device = new Device("d" + number, name, use, Secrets.hash(token), nowMs, false);
+            noting.note(device.id());
             kept.change(state -> state.with(device));
             return Outcome.done(new Paired(device, token));
         }
@@ -222,9 +257,13 @@ public final class Roster {
     public Outcome<Device> endDevice(String id) {
         synchronized (kept) {
             Optional<Device> device = kept.state().device(id).map(Device::gone);
-            device.ifPresent(gone -> kept.change(state -> state.with(gone)));
+            if (device.isEmpty()) {
+                return Outcome.not(Refused.Why.NO_SUCH_THING);
+            }
+            noting.note(id);
+            kept.change(state -> state.with(device.get()));
             kept.end(session -> session.deviceId().equals(id));
-            return device.map(Outcome::done).orElse(Outcome.not(Refused.Why.NO_SUCH_THING));
+            return Outcome.done(device.get());
         }
     }
 
@@ -246,6 +285,7 @@ public final class Roster {
             ProgramToken token =
                     new ProgramToken(
                             "t" + number, name.strip(), role, Secrets.hash(secret), nowMs, false);
+            noting.note(token.id());
             kept.change(state -> state.with(token));
             return Outcome.done(new MadeToken(token, secret));
         }
@@ -255,8 +295,12 @@ public final class Roster {
     public Outcome<ProgramToken> endToken(String id) {
         synchronized (kept) {
             Optional<ProgramToken> token = kept.state().token(id).map(ProgramToken::gone);
-            token.ifPresent(gone -> kept.change(state -> state.with(gone)));
-            return token.map(Outcome::done).orElse(Outcome.not(Refused.Why.NO_SUCH_THING));
+            if (token.isEmpty()) {
+                return Outcome.not(Refused.Why.NO_SUCH_THING);
+            }
+            noting.note(id);
+            kept.change(state -> state.with(token.get()));
+            return Outcome.done(token.get());
         }
     }
 
@@ -268,7 +312,13 @@ public final class Roster {
     private Outcome<Person> change(
             Actor by, String id, UnaryOperator<Person> change, Objection objection) {
         synchronized (kept) {
-            Optional<Person> person = kept.state().person(id);
+            return change(by, kept.state().person(id), change, objection);
+        }
+    }
+
+    private Outcome<Person> change(
+            Actor by, Optional<Person> person, UnaryOperator<Person> change, Objection objection) {
+        synchronized (kept) {
             if (person.isEmpty()) {
                 return Outcome.not(Refused.Why.NO_SUCH_PERSON);
             }
@@ -280,17 +330,25 @@ public final class Roster {
                 return Outcome.not(refused.get());
             }
             Person changed = change.apply(person.get());
+            noting.note(changed.id());
             kept.change(state -> state.with(changed));
             return Outcome.done(changed);
         }
     }
 
+    /**
+     * Puts a secret in the place of another, with the wrong tries of the old one forgotten. Their
+     * sessions end when somebody else does it.
+     */
     private Outcome<Person> secret(
-            Actor by, String id, UnaryOperator<Person> change, Objection objection) {
+            Actor by, String id, UnaryOperator<Person> change, Objection objection, String kind) {
         synchronized (kept) {
             Outcome<Person> set = change(by, id, change, objection);
-            if (set.isDone() && !by.personId().equals(id)) {
-                endSessionsOf(id);
+            if (set.isDone()) {
+                throttle.forget(place -> place.startsWith(id + "@") && place.endsWith(kind));
+                if (!by.personId().equals(id)) {
+                    endSessionsOf(id);
+                }
             }
             return set;
         }
@@ -327,6 +385,12 @@ public final class Roster {
         return owners >= AccessLimits.OWNERS_MAX
                 ? Optional.of(Refused.of(Refused.Why.TOO_MANY, AccessLimits.OWNERS_MAX))
                 : Optional.empty();
+    }
+
+    private static Optional<Refused> noPasswordHere(Person person) {
+        return person.role().hasPassword()
+                ? Optional.empty()
+                : Optional.of(Refused.of(Refused.Why.ROLE_WITHOUT_PASSWORD));
     }
 
     private Optional<Refused> notLastOwner(Person person) {

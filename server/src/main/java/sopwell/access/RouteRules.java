@@ -240,10 +240,13 @@ final class RouteRules {
                             List.of(
                                     "GET /settings/access",
                                     "POST /settings/access/people",
+                                    "POST /settings/access/people/{person}/name",
+                                    "POST /settings/access/people/{person}/role",
                                     "POST /settings/access/people/{person}/pin",
                                     "POST /settings/access/people/{person}/password",
                                     "POST /settings/access/people/{person}/unlocked",
                                     "POST /settings/access/people/{person}/left",
+                                    "POST /settings/access/people/{person}/erased",
                                     "POST /settings/access/devices",
                                     "POST /settings/access/devices/{device}/revoked",
                                     "POST /settings/access/tokens",

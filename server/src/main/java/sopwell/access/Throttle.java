@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Counts tries before they are looked at, and keeps the counts. Thread-safe.
@@ -11,6 +12,12 @@ import java.util.Optional;
  * <p>A place is a person at a device, or the owner's password at devices that are not paired.
  */
 final class Throttle {
+    /** What the name of a place ends with at which a person's PIN is tried. */
+    static final String PIN = "/pin";
+
+    /** The same for a person's password. */
+    static final String PASSWORD = "/password";
+
     private final Kept kept;
 
     Throttle(Kept kept) {
@@ -23,6 +30,10 @@ final class Throttle {
             Tries before = at(place);
             if (before.isLocked()) {
                 return Optional.of(Refused.of(Refused.Why.LOCKED));
+            }
+            if (before.isFromLater(nowMs)) {
+                before = before.from(nowMs);
+                put(place, before);
             }
             if (before.waitSeconds(nowMs) > 0) {
                 return Optional.of(Refused.of(Refused.Why.WAIT, before.waitSeconds(nowMs)));
@@ -48,12 +59,12 @@ final class Throttle {
         return kept.state().tries().getOrDefault(place, Tries.NONE);
     }
 
-    /** Forgets all tries at places whose name begins so. */
-    void forget(String prefix) {
+    /** Forgets all tries at some places. */
+    void forget(Predicate<String> places) {
         kept.change(
                 state -> {
                     Map<String, Tries> tries = new HashMap<>(state.tries());
-                    tries.keySet().removeIf(place -> place.startsWith(prefix));
+                    tries.keySet().removeIf(places);
                     return state.withTries(tries);
                 });
     }

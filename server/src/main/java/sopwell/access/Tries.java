@@ -27,12 +27,21 @@ public record Tries(int count, long untilMs) {
 
     /** With one more: from the fifth on each makes the next wait, twice as long each time. */
     Tries oneMore(long nowMs) {
-        int next = count + 1;
-        int over = next - AccessLimits.SECRET_TRIES_MAX;
+        return new Tries(count + 1, 0).from(nowMs);
+    }
+
+    /** Whether the wait ends later than any could: the clock was set back since it began. */
+    boolean isFromLater(long nowMs) {
+        return untilMs - nowMs > AccessLimits.SECRET_WAIT_MILLIS_MAX;
+    }
+
+    /** The same count, with its wait beginning now. */
+    Tries from(long nowMs) {
+        int over = count - AccessLimits.SECRET_TRIES_MAX;
         if (over < 0) {
-            return new Tries(next, 0);
+            return new Tries(count, 0);
         }
         long waitMs = AccessLimits.SECRET_WAIT_MILLIS_MIN << Math.min(over, 16);
-        return new Tries(next, nowMs + Math.min(waitMs, AccessLimits.SECRET_WAIT_MILLIS_MAX));
+        return new Tries(count, nowMs + Math.min(waitMs, AccessLimits.SECRET_WAIT_MILLIS_MAX));
     }
 }

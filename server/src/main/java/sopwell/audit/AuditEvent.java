@@ -89,7 +89,10 @@ public sealed interface AuditEvent extends Event {
     enum Change {
         PERSON_ADDED,
         PERSON_CHANGED,
+        PERSON_RENAMED,
+        ROLE_SET,
         PERSON_LEFT,
+        PERSON_ERASED,
         PIN_SET,
         PIN_LOCKED,
         PASSWORD_SET,

@@ -141,7 +141,7 @@ public final class Backups implements AutoCloseable {
             news.ifPresent(data::putRestored);
             restored = news.or(() -> restored);
         } catch (LogFault fault) {
-            LOGGER.log(Level.WARNING, "what a screen saw could not be noted", fault);
+            Told.of(Happening.SEEN_UNNOTED).fault(fault).to(LOGGER);
         }
     }
 

@@ -124,6 +124,10 @@ final class StandRules {
     }
 
     private static Decision by(Stand stand, StandCommand.By by, long nowMs) {
+        Optional<Refusal> kept = PaidVoid.refused(stand, by.who(), by.command());
+        if (kept.isPresent()) {
+            return new Decision(List.of(), kept);
+        }
         return Answerable.noted(decided(stand, by.command(), nowMs), by.who());
     }
 

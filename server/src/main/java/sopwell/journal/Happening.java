@@ -22,6 +22,7 @@ public enum Happening {
     BACKUP_FAILED(Weight.WARNING, "no backup was made"),
     BACKUP_CUT_SHORT(Weight.WARNING, "a backup was cut short and does not count"),
     BACKUP_DAMAGED(Weight.WARNING, "a file among the backups does not count"),
+    SEEN_UNNOTED(Weight.WARNING, "what a screen saw of a lost log could not be noted"),
     CONNECTIONS_CLOSED(Weight.WARNING, "connections are closed: there are too many already"),
     OUTCOME_UNKNOWN(Weight.WARNING, "nobody knows whether a command was kept"),
     PRESS_AGAIN(Weight.WARNING, "a screen had to be told to press again"),

@@ -70,6 +70,8 @@ public enum Reason {
     ORDER_VOID,
     /** The order was handed to the guest; args: number. */
     ORDER_HANDED,
+    /** The order was paid, so only a lead or owner voids it; args: number. */
+    PAID_VOID,
     /** The order was not handed, so there is nothing to bring back; args: number. */
     ORDER_NOT_HANDED,
     /** The number is on another order now; args: number. */

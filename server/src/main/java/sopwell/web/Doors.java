@@ -5,10 +5,11 @@ import io.undertow.server.HttpServerExchange;
 import io.undertow.util.HeaderMap;
 import io.undertow.util.Headers;
 import io.undertow.util.HttpString;
-import java.net.URI;
+
+import sopwell.Limits;
+
 import java.util.Locale;
 import java.util.Set;
-import sopwell.Limits;
 
 /**
  * Lets in what is meant for this stand: requests to its own names, and changes only from its own
@@ -82,14 +83,11 @@ final class Doors implements HttpHandler {
             return true;
         }
         String origin = exchange.getRequestHeaders().getFirst(Headers.ORIGIN);
-        if (origin == null) {
-            return false;
-        }
-        try {
-            return !host.equalsIgnoreCase(URI.create(origin).getAuthority());
-        } catch (IllegalArgumentException notAnOrigin) {
-            return true;
-        }
+        boolean isHttps = exchange.getRequestScheme().equals("https");
+        // Something in front of a plain stand may speak https for it; nothing takes https away.
+        return origin != null
+                && !origin.equalsIgnoreCase("https://" + host)
+                && (isHttps || !origin.equalsIgnoreCase("http://" + host));
     }
 
     private static String bare(String host) {

@@ -44,7 +44,7 @@ final class Sentences {
             case TOLD_TIME, STALE_VERSION, LEFT_RANGE, MINUTES_RANGE -> plain(key, args);
             case TOO_MANY_OUT, NO_LINES, TOO_MANY_LINES, QUANTITY -> plain(key, args);
             case REASON_MISSING, NUMBERS_USED_UP, ORDER_VOID, ORDER_HANDED -> plain(key, args);
-            case NO_ROOM, READING_ONLY -> plain(key, args);
+            case NO_ROOM, READING_ONLY, PAID_VOID -> plain(key, args);
             case ORDER_NOT_HANDED, NUMBER_TAKEN, NOTHING_CHANGED, CHANGE_UNSEEN -> plain(key, args);
             case NOTHING_TO_SEE,
                     NOTHING_AWAITED,

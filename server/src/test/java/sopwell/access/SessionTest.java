@@ -2,6 +2,7 @@ package sopwell.access;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
 import static sopwell.access.Desk.value;
 import static sopwell.access.Desk.why;
 
@@ -99,7 +100,8 @@ class SessionTest {
 
     @Test
     void theOwnersPasswordLetsANewDeviceIn() {
-        SignedIn in = value(desk.access().byOwner(Shown.NOTHING, Desk.PASSWORD));
+        SignedIn in =
+                value(desk.access().byOwner(Shown.NOTHING, Desk.PASSWORD, owner -> Noting.NOWHERE));
         Shown later = Desk.after(Shown.NOTHING, in);
         assertEquals(Role.OWNER, desk.access().who(later).role());
         assertEquals(Use.OFFICE, desk.access().state().device("d2").orElseThrow().use());
@@ -126,6 +128,21 @@ class SessionTest {
         }
         assertEquals(Refused.Why.CODE_TRIES, why(roster.pairByCode(code, "a")));
         value(roster.pairByCode(code, "b"));
+    }
+
+    @Test
+    void aClockThatIsSetBackKeepsNothingOpenForLonger() {
+        value(desk.access().roster().setPin(Actor.ANYBODY, "s1", Desk.PIN));
+        Shown owner = Desk.after(till, value(desk.access().byPassword(till, "s1", Desk.PASSWORD)));
+        assertEquals(false, desk.access().who(owner).mustProve(Right.REFUND, desk.nowMs.get()));
+        desk.later(-1_000);
+        assertEquals(true, desk.access().who(owner).mustProve(Right.REFUND, desk.nowMs.get()));
+        assertEquals(Actor.Kind.PERSON, kind(owner));
+        desk.later(-15 * MINUTE);
+        assertEquals(Actor.Kind.DEVICE, kind(owner));
+        desk.access().tick();
+        desk.later(15 * MINUTE);
+        assertEquals(Actor.Kind.DEVICE, kind(owner), "what is over stays over");
     }
 
     @Test

@@ -3,8 +3,11 @@ package sopwell.access;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import static sopwell.access.Desk.value;
 import static sopwell.access.Desk.why;
+
+import org.junit.jupiter.api.Test;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +15,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import org.junit.jupiter.api.Test;
 
 /** How often a secret may be tried. */
 class ThrottleTest {
@@ -173,7 +175,11 @@ class ThrottleTest {
         }
         assertEquals(5, desk.looked.get());
         Shown office = desk.paired(Use.OFFICE);
-        assertTrue(desk.access().byOwner(office, Desk.PASSWORD).join().isDone());
+        assertTrue(
+                desk.access()
+                        .byOwner(office, Desk.PASSWORD, owner -> Noting.NOWHERE)
+                        .join()
+                        .isDone());
     }
 
     @Test
@@ -182,13 +188,36 @@ class ThrottleTest {
             assertFalse(owner(Shown.NOTHING, "wrong password").isDone());
             desk.later(900_000);
         }
-        assertEquals(Refused.Why.LOCKED, why(desk.access().byOwner(Shown.NOTHING, Desk.PASSWORD)));
+        assertEquals(
+                Refused.Why.LOCKED,
+                why(desk.access().byOwner(Shown.NOTHING, Desk.PASSWORD, owner -> Noting.NOWHERE)));
         value(desk.access().roster().foundOwner("Olga", "another one"));
-        assertEquals("s1", value(desk.access().byOwner(Shown.NOTHING, "another one")).actor().id());
+        assertEquals(
+                "s1",
+                value(desk.access().byOwner(Shown.NOTHING, "another one", owner -> Noting.NOWHERE))
+                        .actor()
+                        .id());
+    }
+
+    @Test
+    void aClockThatIsSetBackGivesNoMoreTriesAndNoLongerWait() {
+        for (int i = 0; i < 5; i++) {
+            wrong();
+        }
+        desk.later(-86_400_000);
+        assertEquals(List.of("30"), wrong().args());
+        desk.later(29_999);
+        assertEquals(Refused.Why.WAIT, wrong().why());
+        assertEquals(5, desk.looked.get(), "a day back gave a try");
+        desk.later(1);
+        assertEquals(List.of("60"), wrong().args());
+        assertEquals(6, desk.looked.get());
+        desk.later(-10_000);
+        assertEquals(List.of("70"), wrong().args(), "a little back only makes it longer");
     }
 
     private Outcome<SignedIn> owner(Shown shown, String password) {
-        return desk.access().byOwner(shown, password).join();
+        return desk.access().byOwner(shown, password, owner -> Noting.NOWHERE).join();
     }
 
     private static Actor actor(Person person) {

@@ -3,11 +3,8 @@ package sopwell.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
+
 import sopwell.Check;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.Change;
@@ -27,8 +24,10 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.DayClosed;
 import sopwell.orders.OrderEvent.DayReopened;
 import sopwell.orders.OrderEvent.OrderDiscounted;
+import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.orders.OrderEvent.OrderVoided;
 import sopwell.orders.Orders.Reopening;
+import sopwell.orders.Reason;
 import sopwell.prep.calendar.CalendarCommand;
 import sopwell.prep.calendar.CalendarEvent.CalendarSet;
 import sopwell.stock.recipes.RecipeBook;
@@ -38,6 +37,11 @@ import sopwell.till.Means;
 import sopwell.till.TillCommand;
 import sopwell.till.TillEvent.OrderRefunded;
 import sopwell.till.TillEvent.PaidOut;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 class AnswerableTest {
     private static final Who LEAD = new Who("s2", "d1", "", "lead");
@@ -108,6 +112,26 @@ class AnswerableTest {
     }
 
     @Test
+    void aPaidOrderIsVoidedByNobodyButALeadOrAnOwnerHoweverTheyGotHere() {
+        adopt();
+        String order = placed();
+        by(LEAD, new ForTill(new TillCommand.OpenTill("Ines", 10_000)));
+        by(LEAD, new ForTill(new TillCommand.Pay(order, "Ines", Means.CASH, 100, 100, 0)));
+        StandCommand gone = new ForOrders(new OrderCommand.VoidOrder(order, 0, "left"));
+        for (String role : List.of("counter", "line", "")) {
+            Answer answer = by(new Who("s9", "d1", "", role), gone);
+            assertEquals(Reason.PAID_VOID, answer.refusal().orElseThrow().reason(), role);
+        }
+        assertEquals(0, all().stream().filter(OrderVoided.class::isInstance).count());
+        TillCommand back = new TillCommand.Refund(order, "Ines", Means.CASH, 100, true, "cold");
+        by(LEAD, new ForTill(back));
+        assertEquals(Answer.Outcome.DONE, by(new Who("s9", "d1", "", "counter"), gone).outcome());
+        String other = placed();
+        by(LEAD, new ForTill(new TillCommand.Pay(other, "Ines", Means.CASH, 100, 100, 0)));
+        assertNoted(OrderVoided.class, new ForOrders(new OrderCommand.VoidOrder(other, 0, "left")));
+    }
+
+    @Test
     void theReopeningOfADayKnowsWhoItWas() {
         adopt();
         by(OTHER, new ForOrders(new OrderCommand.OpenDay()));
@@ -151,8 +175,12 @@ class AnswerableTest {
     private String placed() {
         OrderCommand place =
                 new OrderCommand.Place("", false, new Script().asked("2 beef dipped hot"));
-        by(OTHER, new ForOrders(place));
-        return desk.deciding().orders().all().iterator().next().id();
+        return by(OTHER, new ForOrders(place)).events().stream()
+                .map(Recorded::event)
+                .filter(OrderPlaced.class::isInstance)
+                .map(event -> ((OrderPlaced) event).order())
+                .findFirst()
+                .orElseThrow();
     }
 
     private Instant now() {

@@ -8,13 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.undertow.server.HttpServerExchange;
-import java.net.http.HttpResponse;
-import java.util.List;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+
 import sopwell.Check;
 import sopwell.GateStand;
 import sopwell.access.AccessLimits;
@@ -22,6 +19,12 @@ import sopwell.access.Actor;
 import sopwell.access.Role;
 import sopwell.access.Use;
 import sopwell.audit.Who;
+
+import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A closed stand as people with browsers have it. */
 class SignInPagesTest {
@@ -245,6 +248,38 @@ class SignInPagesTest {
                                     hostile);
             assertEquals("/", Visitor.leads(in), hostile);
         }
+    }
+
+    @Test
+    void anotherLanguageOnTheWayInStillComesBack() {
+        Visitor visitor = new Visitor(stand);
+        String door = Visitor.leads(visitor.get("/audit?kind=money"));
+        assertEquals("/sign-in?back=%2Faudit%3Fkind%3Dmoney", door);
+        String spanish = found("href=\"(/sign-in\\?[^\"]*lang=es)\"", visitor.get(door).body());
+        String page = visitor.get(spanish.replace("&amp;", "&")).body();
+        assertTrue(page.contains("<html lang=\"es\""), page);
+        assertTrue(page.contains("name=\"back\" value=\"/audit?kind=money\""), page);
+        HttpResponse<String> wrong =
+                visitor.post(
+                        "/sign-in", "how", "owner", "password", "x", "back", "/audit?kind=day");
+        assertEquals(422, wrong.statusCode());
+        String english = found("href=\"(/sign-in\\?[^\"]*lang=en)\"", wrong.body());
+        String again = visitor.get(english.replace("&amp;", "&")).body();
+        assertTrue(again.contains("name=\"back\" value=\"/audit?kind=day\""), again);
+        String hostile = visitor.get("/sign-in?back=//evil.example&lang=en").body();
+        assertTrue(hostile.contains("name=\"back\" value=\"/\""), hostile);
+        assertFalse(hostile.contains("evil"), hostile);
+    }
+
+    @Test
+    void whyAPasswordIsAskedForIsStillSaidInAnotherLanguage() {
+        Visitor lead = at(Use.COUNTER);
+        pin(lead, stand.person(Role.LEAD), GateStand.PIN);
+        String door = Visitor.leads(lead.get("/settings/access"));
+        String spanish = found("href=\"(/sign-in\\?[^\"]*lang=es)\"", lead.get(door).body());
+        String page = lead.get(spanish.replace("&amp;", "&")).body();
+        assertTrue(page.contains("name=\"how\" value=\"prove\""), page);
+        assertTrue(page.contains("name=\"back\" value=\"/settings/access\""), page);
     }
 
     @Test

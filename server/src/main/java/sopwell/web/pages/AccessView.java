@@ -1,6 +1,5 @@
 package sopwell.web.pages;
 
-import java.util.List;
 import sopwell.access.AccessLimits;
 import sopwell.access.AccessState;
 import sopwell.access.Device;
@@ -8,6 +7,8 @@ import sopwell.access.Person;
 import sopwell.access.ProgramToken;
 import sopwell.access.Role;
 import sopwell.access.Use;
+
+import java.util.List;
 
 /** Who may do what, for its page: those who are still let in. Immutable. */
 public record AccessView(AccessState state) {
@@ -29,6 +30,13 @@ public record AccessView(AccessState state) {
     /** Everybody who works here. */
     public List<Person> people() {
         return state.people().stream().filter(person -> !person.ended()).toList();
+    }
+
+    /** Those who no longer work here and whose names are still kept. */
+    public List<Person> left() {
+        return state.people().stream()
+                .filter(person -> person.ended() && !person.name().isEmpty())
+                .toList();
     }
 
     /** Every screen that is let in. */

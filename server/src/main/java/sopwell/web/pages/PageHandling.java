@@ -107,10 +107,13 @@ final class PageHandling {
         } catch (TimeoutException late) {
             throw new Interrupted(late);
         } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof LogFault || failed.getCause() instanceof DeskBusy) {
-                throw new Interrupted(failed.getCause());
+            Throwable cause = failed.getCause();
+            if (cause instanceof LogFault
+                    || cause instanceof DeskBusy
+                    || cause instanceof AccessNotes.NotNoted) {
+                throw new Interrupted(cause);
             }
-            throw new IllegalStateException(failed.getCause());
+            throw new IllegalStateException(cause);
         }
     }
 
@@ -202,7 +205,7 @@ final class PageHandling {
                     ask.tooLarge()
                             ? sentence(413, t.of("api.too-large", Ask.BODY_BYTES_MAX), ask)
                             : page.answer(ask);
-        } catch (Interrupted | DeskBusy busy) {
+        } catch (Interrupted | DeskBusy | AccessNotes.NotNoted busy) {
             Told.of(Happening.PRESS_AGAIN).fault(busy).to(LOGGER);
             reply = sentence(503, t.get("send.busy"), ask);
         } catch (RuntimeException bug) {

@@ -59,6 +59,7 @@ public final class PageRoutes {
         new SignInRoutes(context, handling).add(routes);
         new PairRoutes(context, handling, pairedBy).add(routes);
         new AccessRoutes(context, handling, pairedBy).add(routes);
+        new StaffRoutes(context, handling).add(routes);
         new BackupRoutes(context, handling).add(routes);
         new NamesRoutes(context, handling).add(routes);
         new TrustRoutes(context, handling).add(routes);

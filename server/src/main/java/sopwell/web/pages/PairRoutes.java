@@ -2,18 +2,22 @@ package sopwell.web.pages;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
-import java.util.LinkedHashMap;
-import java.util.Map;
+
 import sopwell.access.AccessRules;
 import sopwell.access.Device;
+import sopwell.access.Noting;
 import sopwell.access.Outcome;
 import sopwell.access.Paired;
 import sopwell.access.Refused;
 import sopwell.access.Right;
+import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.Who;
 import sopwell.web.AccessCookies;
 import sopwell.web.RateLimit;
 import sopwell.web.Reply;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /** Where a new screen is let in with a code. Thread-safe. */
 final class PairRoutes {
@@ -38,7 +42,7 @@ final class PairRoutes {
         routes.post("/pair", handling.visiting(this::pair));
     }
 
-    private Reply pair(HttpServerExchange exchange, Ask ask) throws PageHandling.Interrupted {
+    private Reply pair(HttpServerExchange exchange, Ask ask) {
         String address = RateLimit.address(exchange);
         long waitMillis = limit.take(address);
         if (waitMillis > 0) {
@@ -47,17 +51,26 @@ final class PairRoutes {
             return page(429, ask, sentence).with("Retry-After", seconds);
         }
         String code = ask.field("code");
-        Outcome<Paired> outcome = context.access().roster().pairByCode(code, address);
+        Outcome<Paired> outcome =
+                context.access().roster().noted(letsIn(code)).pairByCode(code, address);
         if (!outcome.isDone()) {
             Refused refused = outcome.refused().orElseThrow();
             return page(DoorWords.status(refused), ask, DoorWords.of(refused, ask.screen().t()));
         }
         Paired paired = outcome.value().orElseThrow();
         Device device = paired.device();
-        notes.paired(pairedBy.taken(code).orElse(new Who("", device.id(), "", "")), device.id());
         boolean enters = AccessRules.rights(device.use()).contains(Right.ENTER);
         Reply on = PageHandling.redirect(enters ? SCREENS : BackPath.signIn(SCREENS));
         return AccessCookies.paired(exchange, on, paired);
+    }
+
+    /** Whoever offered the code lets the device in. */
+    private Noting letsIn(String code) {
+        return device ->
+                notes.device(
+                                pairedBy.of(code).orElse(new Who("", device, "", "")),
+                                Change.DEVICE_PAIRED)
+                        .note(device);
     }
 
     private Reply page(int status, Ask ask, String sentence) {

@@ -1,13 +1,14 @@
 package sopwell.web.pages;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
 import sopwell.access.AccessLimits;
 import sopwell.access.Secrets;
 import sopwell.audit.Who;
 
-/** Who offered the pairing codes that may still be good, for the log. Thread-safe. */
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Who offered the last pairing codes, for the log. Thread-safe. */
 final class PairedBy {
     private final Map<String, Who> byCode =
             new LinkedHashMap<>() {
@@ -23,8 +24,8 @@ final class PairedBy {
         byCode.put(code, who);
     }
 
-    /** Who offered a code that was just taken, as it was typed. */
-    synchronized Optional<Who> taken(String typed) {
-        return Optional.ofNullable(byCode.remove(Secrets.read(typed)));
+    /** Who offered a code, as it was typed. */
+    synchronized Optional<Who> of(String typed) {
+        return Optional.ofNullable(byCode.get(Secrets.read(typed)));
     }
 }

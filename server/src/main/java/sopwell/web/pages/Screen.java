@@ -13,6 +13,7 @@ import sopwell.web.T;
  * @param stand the stand's name
  * @param zone where the stand is, for its clock
  * @param path the page's own path, to which a change of settings returns
+ * @param rest what the page's address says besides its path and settings, or empty
  * @param assets the version that static files are asked for under
  * @param open whether the stand is open to everybody at its machine
  * @param signedIn the name of who is signed in, or empty
@@ -26,9 +27,42 @@ public record Screen(
         String stand,
         String zone,
         String path,
+        String rest,
         String assets,
         boolean open,
         String signedIn) {
+    /** The page's own address. */
+    public String here() {
+        return rest.isEmpty() ? path : path + "?" + rest;
+    }
+
+    /** The address that signs somebody in and comes back here. */
+    public String signIn() {
+        return BackPath.signIn(here());
+    }
+
+    /** The page's own address with a setting changed. */
+    public String with(String setting, Object value) {
+        return path + "?" + (rest.isEmpty() ? "" : rest + "&") + setting + "=" + value;
+    }
+
+    /** The same screen at another address, for an answer to what was sent elsewhere. */
+    Screen at(String otherPath, String otherRest) {
+        return new Screen(
+                t,
+                theme,
+                distanceMetres,
+                paperMillimetres,
+                setup,
+                stand,
+                zone,
+                otherPath,
+                otherRest,
+                assets,
+                open,
+                signedIn);
+    }
+
     /** Where a static file is. */
     public String asset(String name) {
         return "/static/" + assets + "/" + name;

@@ -3,9 +3,8 @@ package sopwell.web.pages;
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.handlers.Cookie;
 import io.undertow.server.handlers.CookieImpl;
-import java.util.Deque;
-import java.util.List;
-import java.util.Optional;
+import io.undertow.util.Methods;
+
 import sopwell.access.Access;
 import sopwell.access.Actor;
 import sopwell.access.Person;
@@ -13,6 +12,14 @@ import sopwell.orders.StandSettings;
 import sopwell.web.Gate;
 import sopwell.web.Languages;
 import sopwell.web.Texts;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Reads a screen's settings: from the address, which also keeps them, else from its cookies, else
@@ -27,6 +34,11 @@ final class Screens {
     static final List<String> DISTANCES = List.of("2", "1", "3");
 
     private static final List<String> PAPERS = List.of("80", "58");
+    private static final Set<String> SETTINGS =
+            Set.of(Languages.COOKIE, "theme", "distance", "paper");
+
+    /** More than any address of ours says. */
+    private static final int REST_CHARS_MAX = 2_000;
 
     private final Texts texts;
     private final String stand;
@@ -57,9 +69,30 @@ final class Screens {
                 stand,
                 zone,
                 exchange.getRequestPath(),
+                rest(exchange),
                 assets,
                 actor.kind() == Actor.Kind.OPEN,
                 access.state().person(actor.personId()).map(Person::name).orElse(""));
+    }
+
+    /** What a page was asked for besides settings; what was sent in a form is no address. */
+    private static String rest(HttpServerExchange exchange) {
+        if (!exchange.getRequestMethod().equals(Methods.GET)) {
+            return "";
+        }
+        String rest =
+                exchange.getQueryParameters().entrySet().stream()
+                        .filter(asked -> !SETTINGS.contains(asked.getKey()))
+                        .map(asked -> named(asked.getKey(), asked.getValue().getFirst()))
+                        .collect(Collectors.joining("&"));
+        return rest.length() > REST_CHARS_MAX ? "" : rest;
+    }
+
+    /** A name and its value as they stand in an address. */
+    static String named(String name, String value) {
+        return URLEncoder.encode(name, StandardCharsets.UTF_8)
+                + "="
+                + URLEncoder.encode(value, StandardCharsets.UTF_8);
     }
 
     private static Setup setup(HttpServerExchange exchange) {

@@ -2,19 +2,16 @@ package sopwell.web.pages;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.concurrent.CompletableFuture;
+
 import sopwell.access.Access;
 import sopwell.access.Actor;
+import sopwell.access.Noting;
 import sopwell.access.Outcome;
 import sopwell.access.Person;
 import sopwell.access.Refused;
 import sopwell.access.Shown;
 import sopwell.access.SignedIn;
+import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.Who;
 import sopwell.web.AccessCookies;
 import sopwell.web.Gate;
@@ -22,8 +19,16 @@ import sopwell.web.RateLimit;
 import sopwell.web.Reply;
 import sopwell.web.T;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+
 /** Where people say who they are, and go. Thread-safe. */
 final class SignInRoutes {
+    private static final String PATH = "/sign-in";
     private static final String PASSWORD_NEEDED = "password-needed";
 
     /** Why somebody was led here, as the gate names it. */
@@ -44,8 +49,8 @@ final class SignInRoutes {
     }
 
     void add(RoutingHandler routes) {
-        routes.get("/sign-in", handling.visiting((e, ask) -> page(200, e, ask, "")));
-        routes.post("/sign-in", handling.visiting(this::signIn));
+        routes.get(PATH, handling.visiting((e, ask) -> page(200, e, ask, "")));
+        routes.post(PATH, handling.visiting(this::signIn));
         routes.post("/sign-out", handling.visiting(this::signOut));
     }
 
@@ -63,11 +68,6 @@ final class SignInRoutes {
             return page(DoorWords.status(refused), exchange, ask, sentence);
         }
         SignedIn in = outcome.value().orElseThrow();
-        if (!in.deviceToken().isEmpty()) {
-            Actor owner = in.actor();
-            String device = owner.deviceId();
-            notes.paired(new Who(owner.personId(), device, "", owner.role().code()), device);
-        }
         Reply on = PageHandling.redirect(BackPath.of(ask.field("back")));
         return AccessCookies.signedIn(exchange, on, in);
     }
@@ -76,12 +76,21 @@ final class SignInRoutes {
         String password = ask.fields().getOrDefault("password", "");
         return switch (ask.field("how")) {
             case "prove" -> access.prove(shown, password);
-            case "owner" -> access.byOwner(shown, password);
+            case "owner" -> access.byOwner(shown, password, this::letsIn);
             default ->
                     password.isEmpty()
                             ? access.byPin(shown, ask.field("person"), ask.field("pin"))
                             : access.byPassword(shown, ask.field("person"), password);
         };
+    }
+
+    /** The owner lets the device in that the password was typed at. */
+    private Noting letsIn(Person owner) {
+        return device ->
+                notes.device(
+                                new Who(owner.id(), device, "", owner.role().code()),
+                                Change.DEVICE_PAIRED)
+                        .note(device);
     }
 
     private Reply signOut(HttpServerExchange exchange, Ask ask) {
@@ -93,9 +102,10 @@ final class SignInRoutes {
     private Reply page(int status, HttpServerExchange exchange, Ask ask, String sentence) {
         T t = ask.screen().t();
         String why = said(ask, "why");
+        String back = BackPath.of(said(ask, "back"));
         Map<String, Object> params = new LinkedHashMap<>();
-        params.put("s", ask.screen());
-        params.put("back", BackPath.of(said(ask, "back")));
+        params.put("s", ask.screen().at(PATH, rest(back, why)));
+        params.put("back", back);
         params.put("why", WHYS.contains(why) ? why : "");
         params.put("how", how(exchange, why));
         params.put("people", people());
@@ -104,6 +114,12 @@ final class SignInRoutes {
                 "sentence",
                 sentence.isEmpty() && WHYS.contains(why) ? t.get("api." + why) : sentence);
         return PageHandling.html(status, context.pages().render("signin/page", params));
+    }
+
+    /** What the page's address says, so that it is still known in another language. */
+    private static String rest(String back, String why) {
+        String named = Screens.named("back", back);
+        return WHYS.contains(why) ? named + "&" + Screens.named("why", why) : named;
     }
 
     /** What was typed in the form, else what the address says. */

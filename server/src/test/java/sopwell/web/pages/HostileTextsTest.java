@@ -3,21 +3,9 @@ package sopwell.web.pages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.net.URLEncoder;
-import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.UnaryOperator;
 import org.jsoup.Jsoup;
-import org.jsoup.nodes.Attribute;
-import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+
 import sopwell.audit.Who;
 import sopwell.call.CallParser;
 import sopwell.counter.CallViews;
@@ -42,12 +30,18 @@ import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.prep.calendar.CalendarCommand;
 import sopwell.till.TillCommand;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+
 /** Nothing that anybody types becomes a part of a page. */
 class HostileTextsTest {
-    private static final String POLICY =
-            "default-src 'self'; object-src 'none'; base-uri 'none'; frame-ancestors 'none';"
-                    + " form-action 'self'";
-
     private static final List<String> PAGES =
             List.of(
                     "/counter",
@@ -72,14 +66,6 @@ class HostileTextsTest {
     private final List<Asked> asked =
             CallViews.asked(new CallParser(PageStand.menu()).read("beef dipped hot, fries"));
 
-    /** What pages were seen to be made of, and which of the texts were seen on them. */
-    private static final class Looked {
-        final Set<String> made = new TreeSet<>();
-        final Set<String> shown = new TreeSet<>();
-        final List<String> faults = new ArrayList<>();
-        int pages;
-    }
-
     @Test
     void whatIsTypedIsShownAsItIsAndMakesNoElementAndNoAttribute() throws Exception {
         List<String> texts = HostileTexts.all();
@@ -98,7 +84,7 @@ class HostileTextsTest {
     void findsWhatWasNotEscaped() {
         Looked looked = new Looked();
         String page = "<p>=1+1</p><b onclick=zq()>x</b><a href='JavaScript:zq()'>y</a>";
-        note(Jsoup.parse(page), List.of("=1+1"), looked, "/planted");
+        looked.note(Jsoup.parse(page), List.of("=1+1"), "/planted");
         assertTrue(looked.made.contains("b onclick"), looked.made::toString);
         assertEquals(List.of("/planted leads to javascript:zq()"), looked.faults);
         assertEquals(Set.of("=1+1"), looked.shown);
@@ -124,7 +110,7 @@ class HostileTextsTest {
             }
             for (String text : texts) {
                 String find = URLEncoder.encode(typed.apply(text), StandardCharsets.UTF_8);
-                page(stand.get("/orders?find=" + find), texts, looked, "/orders?find=");
+                looked.page(stand.get("/orders?find=" + find), texts, "/orders?find=");
             }
         }
         return looked;
@@ -166,47 +152,12 @@ class HostileTextsTest {
 
     private static void pages(PageStand stand, List<String> texts, Looked looked) {
         for (String path : PAGES) {
-            page(stand.get(path), texts, looked, path);
+            looked.page(stand.get(path), texts, path);
         }
         for (String board : List.of("line", "pass", "ready", "counter")) {
             for (Lang lang : Lang.values()) {
                 String frame = stand.written(stand.frame(board), lang);
-                note(Jsoup.parseBodyFragment(frame), texts, looked, "frame " + board);
-            }
-        }
-    }
-
-    private static void page(
-            HttpResponse<String> got, List<String> texts, Looked looked, String path) {
-        String policy = got.headers().firstValue("content-security-policy").orElse("none");
-        if (!policy.equals(POLICY)) {
-            looked.faults.add(path + " has the policy " + policy);
-        }
-        Document page = Jsoup.parse(got.body());
-        Element config = page.selectFirst("meta[name=htmx-config]");
-        String settings = config == null ? "" : config.attr("content");
-        if (!settings.contains("\"allowEval\":false")
-                || !settings.contains("\"includeIndicatorStyles\":false")) {
-            looked.faults.add(path + " lets htmx do more than it may: " + settings);
-        }
-        note(page, texts, looked, path);
-        looked.pages++;
-    }
-
-    private static void note(Document page, List<String> texts, Looked looked, String path) {
-        for (Element element : page.getAllElements()) {
-            looked.made.add(element.normalName());
-            for (Attribute attribute : element.attributes()) {
-                looked.made.add(element.normalName() + " " + attribute.getKey());
-                String value = attribute.getValue().strip().toLowerCase(java.util.Locale.ROOT);
-                boolean leads = Set.of("href", "src", "action").contains(attribute.getKey());
-                if (leads && (value.startsWith("//") || value.matches("[a-z]+:.*"))) {
-                    looked.faults.add(path + " leads to " + value);
-                }
-            }
-            String own = element.wholeOwnText().strip();
-            if (texts.contains(own)) {
-                looked.shown.add(own);
+                looked.note(Jsoup.parseBodyFragment(frame), texts, "frame " + board);
             }
         }
     }

@@ -15,6 +15,7 @@ import sopwell.desk.NameErasing;
 import sopwell.desk.Replay;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
+import sopwell.desk.TroubledLog;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.mix.Names;
@@ -66,7 +67,7 @@ public final class PageStand implements AutoCloseable {
             new AtomicReference<>(Instant.parse("2026-11-27T18:00:00Z"));
     private final Access access = new Access(AccessState.EMPTY, tools());
     private final AtomicInteger keys = new AtomicInteger();
-    private final MemoryLog log = new MemoryLog("test");
+    private final TroubledLog log = new TroubledLog(new MemoryLog("test"));
     private final Follower follower;
     private final Desk desk;
     private final CallParser parser;
@@ -168,6 +169,11 @@ public final class PageStand implements AutoCloseable {
     /** Whom it knows; nobody signs in here, so secrets are kept as they are. */
     Access access() {
         return access;
+    }
+
+    /** Its log, which can be told to fail. */
+    TroubledLog log() {
+        return log;
     }
 
     private Tools tools() {

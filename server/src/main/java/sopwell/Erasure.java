@@ -1,5 +1,14 @@
 package sopwell;
 
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import sopwell.access.Access;
 import sopwell.access.Actor;
 import sopwell.access.Person;
@@ -12,16 +21,6 @@ import sopwell.orders.StandSettings;
 import sopwell.storage.DataFolder;
 import sopwell.storage.SqliteLog;
 import sopwell.storage.TallyFile;
-
-import java.io.PrintStream;
-import java.nio.file.Files;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /** {@code sopwell erase}: takes names out of a stand that does not run. Not thread-safe. */
 final class Erasure {

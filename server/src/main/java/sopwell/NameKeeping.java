@@ -1,15 +1,5 @@
 package sopwell;
 
-import sopwell.access.Access;
-import sopwell.access.Person;
-import sopwell.audit.AuditEvent.NamesErased;
-import sopwell.audit.AuditEvent.Of;
-import sopwell.desk.NameErasing;
-import sopwell.desk.Replay;
-import sopwell.log.EventLog;
-import sopwell.storage.PrivacyLimits;
-import sopwell.storage.PrivacyRule;
-
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -23,6 +13,15 @@ import java.util.function.Predicate;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
+import sopwell.access.Access;
+import sopwell.access.Person;
+import sopwell.audit.AuditEvent.NamesErased;
+import sopwell.audit.AuditEvent.Of;
+import sopwell.desk.NameErasing;
+import sopwell.desk.Replay;
+import sopwell.log.EventLog;
+import sopwell.storage.PrivacyLimits;
+import sopwell.storage.PrivacyRule;
 
 /**
  * Has people's names taken out of the log once they were kept for as long as the owner said: soon

@@ -96,8 +96,7 @@ final class StandAccess implements AutoCloseable {
     }
 
     /** What a folder keeps about access. */
-    static Access open(
-            DataFolder folder, InstantSource clock, Executor hashing, Witness witness)
+    static Access open(DataFolder folder, InstantSource clock, Executor hashing, Witness witness)
             throws StartRefused {
         SecureRandom random = new SecureRandom();
         Tools tools =

@@ -1,5 +1,12 @@
 package sopwell;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import sopwell.menu.Lang;
 import sopwell.menu.Menu;
 import sopwell.menu.MenuFault;
@@ -16,14 +23,6 @@ import sopwell.storage.StandFile;
 import sopwell.storage.StandReading;
 import sopwell.web.RecipeFaults;
 import sopwell.web.Texts;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Fills a data folder for the first time and reads what it holds. Stateless. */
 final class StandFolder {

@@ -1,7 +1,17 @@
 package sopwell;
 
 import io.undertow.server.RoutingHandler;
-
+import java.security.SecureRandom;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
@@ -40,18 +50,6 @@ import sopwell.web.pages.PageRoutes;
 import sopwell.web.pages.Pages;
 import sopwell.web.pages.Trust;
 import sopwell.web.past.PastDays;
-
-import java.security.SecureRandom;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Function;
-import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 
 /** Hands the web what it needs to answer. Thread-safe. */
 final class StandRoutes implements AutoCloseable {

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import sopwell.log.Blanked;
+import sopwell.log.Blanking;
 import sopwell.log.Entry;
 import sopwell.log.Event;
 import sopwell.log.EventLog;
@@ -50,6 +52,11 @@ record TimedLog(EventLog log, Meters meters) implements EventLog {
     @Override
     public Optional<Kept> find(String key) {
         return log.find(key);
+    }
+
+    @Override
+    public Optional<Blanked> prepare(Blanking asked) {
+        return log.prepare(asked);
     }
 
     @Override

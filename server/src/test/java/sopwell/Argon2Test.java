@@ -5,13 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
-import org.bouncycastle.crypto.params.Argon2Parameters;
-import org.junit.jupiter.api.Test;
-
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
+import org.bouncycastle.crypto.params.Argon2Parameters;
+import org.junit.jupiter.api.Test;
 
 /** The slow hash is the standard's, with the figures that are asked for. */
 class Argon2Test {

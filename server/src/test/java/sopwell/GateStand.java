@@ -1,12 +1,5 @@
 package sopwell;
 
-import sopwell.access.Access;
-import sopwell.access.Actor;
-import sopwell.access.Outcome;
-import sopwell.access.Role;
-import sopwell.access.Shown;
-import sopwell.access.Use;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -27,6 +20,12 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
+import sopwell.access.Access;
+import sopwell.access.Actor;
+import sopwell.access.Outcome;
+import sopwell.access.Role;
+import sopwell.access.Shown;
+import sopwell.access.Use;
 
 /** A closed stand with somebody of each role, a device of each use, and a clock set by hand. */
 public final class GateStand implements AutoCloseable {

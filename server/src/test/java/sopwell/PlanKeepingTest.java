@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import sopwell.desk.Answer;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
@@ -23,12 +27,6 @@ import sopwell.prep.past.PlanEvent.PlanKept;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.storage.MemoryLog;
 import sopwell.web.PrepPlans;
-
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** A day's plan is kept once, a minute after its opening, whatever happens in between. */
 class PlanKeepingTest {

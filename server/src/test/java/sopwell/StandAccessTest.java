@@ -5,18 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import sopwell.access.Noting;
-import sopwell.access.Shown;
-import sopwell.storage.DataFolder;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sopwell.access.Noting;
+import sopwell.access.Shown;
+import sopwell.storage.DataFolder;
 
 /** The owner's password from the command line, and what a stand does not start on. */
 class StandAccessTest {

@@ -88,7 +88,11 @@ public final class Access {
         }
         Person found = person.get();
         return check(
-                new Door(place(found, device, Throttle.PIN), Witness.Secret.PIN, found.id(), device.id()),
+                new Door(
+                        place(found, device, Throttle.PIN),
+                        Witness.Secret.PIN,
+                        found.id(),
+                        device.id()),
                 () -> tools.hasher().matches(pin, found.pinHash()),
                 () -> begin(new At(found, device, shown), 0, "", now()));
     }

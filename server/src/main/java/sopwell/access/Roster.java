@@ -1,13 +1,12 @@
 package sopwell.access;
 
-import sopwell.Limits;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import sopwell.Limits;
 
 /**
  * Says who may do what from now on: staff, devices, programs. Thread-safe. What ends, ends its
@@ -121,7 +120,9 @@ public final class Roster {
             if (left.isPresent()) {
                 return change(by, left, p -> p.withName(""), p -> Optional.empty());
             }
-            Outcome<Person> ended = change(by, id, p -> p.gone().withName(""), this::notLastOwner);
+            long nowMs = tools.clock().millis();
+            Outcome<Person> ended =
+                    change(by, id, p -> p.gone(nowMs).withName(""), this::notLastOwner);
             ended.value().ifPresent(person -> endSessionsOf(person.id()));
             return ended;
         }

@@ -2,11 +2,10 @@ package sopwell.access;
 
 import static java.util.Map.entry;
 
-import sopwell.Check;
-
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import sopwell.Check;
 
 /**
  * The right that each route asks for. A route whose parameter decides has a row of its own for each

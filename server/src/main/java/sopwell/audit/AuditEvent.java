@@ -1,8 +1,7 @@
 package sopwell.audit;
 
-import sopwell.log.Event;
-
 import java.time.LocalDate;
+import sopwell.log.Event;
 
 /** Who did something, and what became of who may do what. Ids only, never a name. */
 public sealed interface AuditEvent extends Event {

@@ -1,5 +1,7 @@
 package sopwell.desk;
 
+import java.util.ArrayList;
+import java.util.List;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.log.Event;
@@ -9,9 +11,6 @@ import sopwell.orders.OrderEvent;
 import sopwell.prep.calendar.CalendarEvent.CalendarSet;
 import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 import sopwell.till.TillEvent;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * What somebody must answer for: money that leaves, orders that go, days that end or go on, and

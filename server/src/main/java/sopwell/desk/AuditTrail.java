@@ -1,5 +1,16 @@
 package sopwell.desk;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
 import sopwell.Limits;
 import sopwell.audit.AuditEvent.DoneBy;
 import sopwell.audit.AuditEvent.NamesErased;
@@ -12,18 +23,6 @@ import sopwell.orders.OrderEvent;
 import sopwell.orders.OrderEvent.DayOpened;
 import sopwell.orders.StandSettings;
 import sopwell.till.TillEvent.OrderRefunded;
-
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.Set;
 
 /** Who did what, as the log has it. Reads the log anew each time; thread-safe. */
 public final class AuditTrail {

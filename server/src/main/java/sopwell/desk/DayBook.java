@@ -1,5 +1,19 @@
 package sopwell.desk;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import sopwell.log.EventLog;
 import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
@@ -16,21 +30,6 @@ import sopwell.till.DayReport;
 import sopwell.till.Drawer;
 import sopwell.till.Move;
 import sopwell.till.TillEvent;
-
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Collections;
-import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiConsumer;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
  * The tallies of past business days. A day that another has followed is counted once from the log

@@ -1,9 +1,5 @@
 package sopwell.desk;
 
-import sopwell.Limits;
-import sopwell.mix.TallyShelf;
-import sopwell.mix.TallyShelf.Shelved;
-
 import java.lang.ref.SoftReference;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,6 +12,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import sopwell.Limits;
+import sopwell.mix.TallyShelf;
+import sopwell.mix.TallyShelf.Shelved;
 
 /** One kind of tally of past days: counted once, kept, and compared. Thread-safe. */
 final class KeptDays<T> {

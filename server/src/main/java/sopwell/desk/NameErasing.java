@@ -1,14 +1,5 @@
 package sopwell.desk;
 
-import sopwell.audit.AuditEvent.NamesErased;
-import sopwell.audit.AuditEvent.Of;
-import sopwell.audit.Who;
-import sopwell.log.Blanked;
-import sopwell.log.Blanking;
-import sopwell.log.EventLog;
-import sopwell.log.Renaming;
-import sopwell.log.Renaming.Place;
-
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -21,6 +12,14 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import sopwell.audit.AuditEvent.NamesErased;
+import sopwell.audit.AuditEvent.Of;
+import sopwell.audit.Who;
+import sopwell.log.Blanked;
+import sopwell.log.Blanking;
+import sopwell.log.EventLog;
+import sopwell.log.Renaming;
+import sopwell.log.Renaming.Place;
 
 /**
  * Takes names out of the log, a business day at a time: so that a cashier's events of a day have

@@ -1,13 +1,12 @@
 package sopwell.desk;
 
+import java.util.Optional;
+import java.util.Set;
 import sopwell.audit.Who;
 import sopwell.orders.Order;
 import sopwell.orders.OrderCommand.VoidOrder;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
-
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Who voids an order that was paid. The gate asks for the right and the password when the request

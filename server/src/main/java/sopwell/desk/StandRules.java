@@ -1,5 +1,8 @@
 package sopwell.desk;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import sopwell.kitchen.KitchenCommand;
 import sopwell.kitchen.KitchenRules;
 import sopwell.kitchen.PaceEvent;
@@ -26,10 +29,6 @@ import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.LarderRules;
 import sopwell.stock.recipes.RecipeRules;
 import sopwell.till.TillRules;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Sends each command to the rules of its slice. Stateless and pure. */
 final class StandRules {

@@ -1,12 +1,5 @@
 package sopwell.prep;
 
-import sopwell.prep.calendar.PrepTerms;
-import sopwell.prep.forecast.DayForecast;
-import sopwell.prep.plan.PlanAsk;
-import sopwell.prep.plan.PrepPlan;
-import sopwell.prep.quantity.Stakes;
-import sopwell.stock.recipes.RecipeBook;
-
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -14,6 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sopwell.prep.calendar.PrepTerms;
+import sopwell.prep.forecast.DayForecast;
+import sopwell.prep.plan.PlanAsk;
+import sopwell.prep.plan.PrepPlan;
+import sopwell.prep.quantity.Stakes;
+import sopwell.stock.recipes.RecipeBook;
 
 /**
  * A plan with everything that it stands on. Immutable.

@@ -1,11 +1,5 @@
 package sopwell.prep;
 
-import sopwell.prep.PrepAsk.When;
-import sopwell.prep.forecast.PastDay;
-import sopwell.prep.forecast.PastDay.Hours;
-import sopwell.prep.plan.PlanAsk.OpenDay;
-import sopwell.stock.recipes.KitchenHours;
-
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,6 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import sopwell.prep.PrepAsk.When;
+import sopwell.prep.forecast.PastDay;
+import sopwell.prep.forecast.PastDay.Hours;
+import sopwell.prep.plan.PlanAsk.OpenDay;
+import sopwell.stock.recipes.KitchenHours;
 
 /**
  * On which days the stand opens, and when: the kitchen's weekdays, or those on which it sold of

@@ -1,5 +1,15 @@
 package sopwell.prep;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import sopwell.mix.DayTally;
 import sopwell.prep.MadePlan.Basis;
 import sopwell.prep.MadePlan.Ground;
@@ -20,17 +30,6 @@ import sopwell.prep.plan.PrepPlan;
 import sopwell.prep.plan.PrepPlan.Warning;
 import sopwell.prep.quantity.Stakes;
 import sopwell.stock.recipes.RecipeBook;
-
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * Joins what was sold, what recipes take and what is on hand into a plan. The same question gives

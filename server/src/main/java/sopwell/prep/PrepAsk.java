@@ -1,5 +1,13 @@
 package sopwell.prep;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import sopwell.menu.Menu;
 import sopwell.mix.DayTally;
 import sopwell.prep.calendar.CalendarDay;
@@ -11,15 +19,6 @@ import sopwell.prep.forecast.PastDay;
 import sopwell.prep.forecast.PastDay.Hours;
 import sopwell.prep.plan.PlanAsk.Busy;
 import sopwell.stock.larder.StockNow;
-
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * All that a plan is made from. Immutable.

@@ -1,5 +1,11 @@
 package sopwell.prep;
 
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import sopwell.prep.calendar.KitchenTerms;
 import sopwell.prep.calendar.OpenHours;
 import sopwell.prep.plan.PlanAsk.Busy;
@@ -7,13 +13,6 @@ import sopwell.stock.recipes.KitchenHours;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeParts;
 import sopwell.stock.recipes.Resource;
-
-import java.time.DayOfWeek;
-import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
 
 /** The book of recipes with what the owner has set of the kitchen. Stateless. */
 final class SetBook {

@@ -1,5 +1,13 @@
 package sopwell.prep;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import sopwell.prep.Kinds.Kind;
 import sopwell.prep.calendar.KitchenTerms.Cost;
 import sopwell.prep.calendar.OwnerTerms;
@@ -9,15 +17,6 @@ import sopwell.stock.larder.Measures;
 import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.Recipe;
 import sopwell.stock.recipes.RecipeBook;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * What ingredients cost, and what it costs to be short of one: the margin of the pieces that need

@@ -3,7 +3,13 @@ package sopwell.storage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import sopwell.access.AccessState;
 import sopwell.access.Device;
 import sopwell.access.Person;
@@ -13,14 +19,6 @@ import sopwell.access.Session;
 import sopwell.access.Tries;
 import sopwell.access.Use;
 import sopwell.menu.Faults;
-
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.Function;
 
 /** Reads and writes who may do what, {@code access.json}. Stateless. */
 public final class AccessFile {

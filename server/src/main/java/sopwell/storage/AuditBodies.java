@@ -1,5 +1,10 @@
 package sopwell.storage;
 
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import sopwell.Check;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.AuditEvent.AccessChanged;
@@ -8,12 +13,6 @@ import sopwell.audit.AuditEvent.DoneBy;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.audit.AuditEvent.Of;
 import sopwell.audit.Who;
-
-import java.io.IOException;
-import java.time.LocalDate;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The written form of who did what, version 1. Stateless. */
 final class AuditBodies {

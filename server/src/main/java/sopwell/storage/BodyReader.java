@@ -3,7 +3,6 @@ package sopwell.storage;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,17 +1,16 @@
 package sopwell.storage;
 
-import sopwell.prep.calendar.CalendarDay;
-import sopwell.prep.calendar.CalendarEvent;
-import sopwell.prep.calendar.NamedOccasion;
-import sopwell.prep.calendar.OpenHours;
-import sopwell.prep.calendar.OwnerCalendar;
-
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.CalendarEvent;
+import sopwell.prep.calendar.NamedOccasion;
+import sopwell.prep.calendar.OpenHours;
+import sopwell.prep.calendar.OwnerCalendar;
 
 /** The written form of the owner's calendar, version 1. Stateless. */
 final class CalendarBodies {

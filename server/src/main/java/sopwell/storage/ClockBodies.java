@@ -1,13 +1,12 @@
 package sopwell.storage;
 
+import java.io.IOException;
 import sopwell.stock.larder.LarderEvent.ClockMeasured;
 import sopwell.stock.larder.LarderEvent.ClockStarted;
 import sopwell.stock.larder.LarderEvent.ClockStopped;
 import sopwell.stock.larder.LarderEvent.StockCarried;
 import sopwell.stock.larder.TimeClock;
 import sopwell.stock.safety.Temperature;
-
-import java.io.IOException;
 
 /** The written form of the clocks of food that is held by time alone, version 1. Stateless. */
 final class ClockBodies {

@@ -1,5 +1,7 @@
 package sopwell.storage;
 
+import java.io.IOException;
+import java.time.DateTimeException;
 import sopwell.Check;
 import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
@@ -21,9 +23,6 @@ import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.TillEvent;
-
-import java.io.IOException;
-import java.time.DateTimeException;
 
 /**
  * Turns events into their written form and back. Stateless, thread-safe.

@@ -1,5 +1,10 @@
 package sopwell.storage;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import sopwell.Check;
 import sopwell.audit.AuditEvent;
 import sopwell.kitchen.KitchenEvent;
@@ -20,12 +25,6 @@ import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.TillEvent;
-
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The frozen name of every event, and the newest version of its written form. A name or a version

@@ -3,11 +3,6 @@ package sopwell.storage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.MissingNode;
-
-import sopwell.Limits;
-import sopwell.menu.Faults;
-import sopwell.menu.LocalText;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -17,6 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import sopwell.Limits;
+import sopwell.menu.Faults;
+import sopwell.menu.LocalText;
 
 /**
  * Reads the fields of one JSON object, and notes everything that is missing, of the wrong type or

@@ -2,16 +2,14 @@ package sopwell.storage;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.util.List;
+import java.util.Optional;
 import sopwell.stock.recipes.AmountText;
 import sopwell.stock.recipes.Container;
 import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.Supply;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.UnitWords;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Ingredients in the document of a book of recipes. Stateless. */
 final class IngredientFields {

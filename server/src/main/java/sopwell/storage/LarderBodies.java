@@ -1,5 +1,7 @@
 package sopwell.storage;
 
+import java.io.IOException;
+import java.time.LocalDate;
 import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.Held;
 import sopwell.stock.larder.Label;
@@ -9,9 +11,6 @@ import sopwell.stock.larder.Measure;
 import sopwell.stock.larder.Yields;
 import sopwell.stock.safety.Reading;
 import sopwell.stock.safety.Temperature;
-
-import java.io.IOException;
-import java.time.LocalDate;
 
 /** The written form of what happens to what is kept, version 1. Stateless. */
 final class LarderBodies {

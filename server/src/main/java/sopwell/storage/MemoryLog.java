@@ -1,5 +1,13 @@
 package sopwell.storage;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.function.Consumer;
 import sopwell.Check;
 import sopwell.audit.AuditEvent;
 import sopwell.log.Blanked;
@@ -10,15 +18,6 @@ import sopwell.log.EventLog;
 import sopwell.log.Kept;
 import sopwell.log.KeyTaken;
 import sopwell.log.Recorded;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.TreeMap;
-import java.util.function.Consumer;
 
 /** An event log that is gone when the program ends, for trials and tests. Thread-safe. */
 public final class MemoryLog implements EventLog {

@@ -2,14 +2,12 @@ package sopwell.storage;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import sopwell.log.LogFault;
-import sopwell.log.Renaming;
-import sopwell.log.Renaming.Place;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import sopwell.log.LogFault;
+import sopwell.log.Renaming;
+import sopwell.log.Renaming.Place;
 
 /** Where in events' written forms people may be named, and how that is replaced. Stateless. */
 final class NameFields {

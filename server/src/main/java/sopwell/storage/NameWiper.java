@@ -1,17 +1,16 @@
 package sopwell.storage;
 
-import sopwell.Check;
-import sopwell.audit.AuditEvent.NamesErased;
-import sopwell.log.Blanked;
-import sopwell.log.Entry;
-import sopwell.log.Recorded;
-
 import java.security.SecureRandom;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicReference;
+import sopwell.Check;
+import sopwell.audit.AuditEvent.NamesErased;
+import sopwell.log.Blanked;
+import sopwell.log.Entry;
+import sopwell.log.Recorded;
 
 /**
  * What a log needs so that names can be taken out of it: chance beside each event that may name

@@ -1,11 +1,10 @@
 package sopwell.storage;
 
+import java.io.IOException;
 import sopwell.menu.Faults;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.stock.recipes.RecipeParts;
-
-import java.io.IOException;
 
 /**
  * The written form of recipe events, version 2; in version 1 a shelf had one name for both

@@ -1,16 +1,5 @@
 package sopwell.storage;
 
-import sopwell.Check;
-import sopwell.log.Blanked;
-import sopwell.log.Blanking;
-import sopwell.log.Entry;
-import sopwell.log.Event;
-import sopwell.log.EventLog;
-import sopwell.log.Kept;
-import sopwell.log.KeyTaken;
-import sopwell.log.LogFault;
-import sopwell.log.Recorded;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -25,6 +14,16 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Consumer;
+import sopwell.Check;
+import sopwell.log.Blanked;
+import sopwell.log.Blanking;
+import sopwell.log.Entry;
+import sopwell.log.Event;
+import sopwell.log.EventLog;
+import sopwell.log.Kept;
+import sopwell.log.KeyTaken;
+import sopwell.log.LogFault;
+import sopwell.log.Recorded;
 
 /**
  * The event log of one stand in a SQLite file.

@@ -1,7 +1,5 @@
 package sopwell.storage;
 
-import sopwell.log.LogFault;
-
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -14,6 +12,7 @@ import java.util.OptionalLong;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.Semaphore;
 import java.util.stream.Collectors;
+import sopwell.log.LogFault;
 
 /**
  * The connections that read. Thread-safe.

@@ -1,8 +1,5 @@
 package sopwell.storage;
 
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
-
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -14,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 
 /**
  * The one connection that writes. Not thread-safe: it belongs to the thread that appends.

@@ -3,14 +3,6 @@ package sopwell.storage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import sopwell.Limits;
-import sopwell.menu.Faults;
-import sopwell.money.CashRule;
-import sopwell.money.TaxRule;
-import sopwell.orders.Safety;
-import sopwell.orders.StandSettings;
-
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.ZoneId;
@@ -18,6 +10,12 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import sopwell.Limits;
+import sopwell.menu.Faults;
+import sopwell.money.CashRule;
+import sopwell.money.TaxRule;
+import sopwell.orders.Safety;
+import sopwell.orders.StandSettings;
 
 /** Reads and writes a stand's settings, {@code stand.json}. Stateless. */
 public final class StandFile {

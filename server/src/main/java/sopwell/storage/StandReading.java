@@ -1,10 +1,9 @@
 package sopwell.storage;
 
-import sopwell.menu.MenuFault;
-import sopwell.orders.StandSettings;
-
 import java.util.List;
 import java.util.Optional;
+import sopwell.menu.MenuFault;
+import sopwell.orders.StandSettings;
 
 /**
  * What came of reading a stand's settings: the settings, or everything that is wrong with them.

@@ -1,12 +1,5 @@
 package sopwell.storage;
 
-import sopwell.prep.calendar.KitchenTerms;
-import sopwell.prep.calendar.KitchenTerms.Cost;
-import sopwell.prep.calendar.KitchenTerms.Out;
-import sopwell.prep.calendar.OpenHours;
-import sopwell.prep.calendar.OwnerTerms;
-import sopwell.prep.calendar.PrepTerms;
-
 import java.io.IOException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -18,6 +11,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import sopwell.prep.calendar.KitchenTerms;
+import sopwell.prep.calendar.KitchenTerms.Cost;
+import sopwell.prep.calendar.KitchenTerms.Out;
+import sopwell.prep.calendar.OpenHours;
+import sopwell.prep.calendar.OwnerTerms;
+import sopwell.prep.calendar.PrepTerms;
 
 /**
  * The written form of what is set for the plan: a list of one, which a calendar of which nothing

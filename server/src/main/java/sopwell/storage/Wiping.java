@@ -1,8 +1,5 @@
 package sopwell.storage;
 
-import sopwell.log.Blanked;
-import sopwell.log.Blanking;
-
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.util.ArrayList;
@@ -11,6 +8,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.function.LongFunction;
+import sopwell.log.Blanked;
+import sopwell.log.Blanking;
 
 /**
  * Events as they are once names were taken out of them, ready to be written. The first event of a

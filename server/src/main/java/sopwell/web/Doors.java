@@ -5,11 +5,9 @@ import io.undertow.server.HttpServerExchange;
 import io.undertow.util.HeaderMap;
 import io.undertow.util.Headers;
 import io.undertow.util.HttpString;
-
-import sopwell.Limits;
-
 import java.util.Locale;
 import java.util.Set;
+import sopwell.Limits;
 
 /**
  * Lets in what is meant for this stand: requests to its own names, and changes only from its own

@@ -1,5 +1,16 @@
 package sopwell.web;
 
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import sopwell.Limits;
 import sopwell.desk.DayBook;
 import sopwell.desk.DeskBusy;
@@ -16,18 +27,6 @@ import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.prep.forecast.Accuracy;
 import sopwell.prep.forecast.History;
 import sopwell.prep.past.PastPrep;
-
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 
 /**
  * Reads what became of past plans, and how right forecasts were, on a thread of its own.

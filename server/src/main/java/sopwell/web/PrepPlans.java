@@ -1,5 +1,14 @@
 package sopwell.web;
 
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import sopwell.Limits;
 import sopwell.desk.DayBook;
 import sopwell.desk.DeskBusy;
@@ -15,16 +24,6 @@ import sopwell.prep.PlanMaker;
 import sopwell.prep.PrepAsk;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.stock.larder.StockNow;
-
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 
 /**
  * Makes the plan of prep on a thread of its own, and keeps it until something happens at the stand

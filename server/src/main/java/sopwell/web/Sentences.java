@@ -1,13 +1,12 @@
 package sopwell.web;
 
-import sopwell.counter.OutWords;
-import sopwell.menu.Menu;
-import sopwell.orders.Refusal;
-
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.List;
+import sopwell.counter.OutWords;
+import sopwell.menu.Menu;
+import sopwell.orders.Refusal;
 
 /** Makes sentences of refusals: ids become the names that people know. Immutable. */
 final class Sentences {

@@ -1,5 +1,12 @@
 package sopwell.web;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import sopwell.call.CallRefusal;
 import sopwell.counter.CallSentences;
 import sopwell.counter.OutWords;
@@ -10,14 +17,6 @@ import sopwell.menu.Menu;
 import sopwell.menu.Out;
 import sopwell.orders.Quote;
 import sopwell.orders.Refusal;
-
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 
 /**
  * The texts of the screens in one language. Immutable, thread-safe.

@@ -4,13 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static sopwell.access.Desk.value;
 import static sopwell.access.Desk.why;
-
-import org.junit.jupiter.api.Test;
-
-import sopwell.Limits;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import sopwell.Limits;
 
 /** What is changed about people, and that no change is without its note. */
 class RosterTest {
@@ -150,7 +147,7 @@ class RosterTest {
         value(roster.erasePerson(OWNER, ana.id()));
         assertEquals(Actor.Kind.DEVICE, desk.access().who(in).kind());
         Person gone = desk.kept.get(desk.kept.size() - 1).people().get(1);
-        assertEquals(new Person(ana.id(), "", Role.COUNTER, "", "", true), gone);
+        assertEquals(new Person(ana.id(), "", Role.COUNTER, "", "", true, gone.endedAtMs()), gone);
         assertEquals(Refused.Why.NO_SUCH_PERSON, why(roster.erasePerson(OWNER, ana.id())));
         assertFalse(ana.id().equals(desk.person("Bo", Role.LINE).id()), "no id is given twice");
     }

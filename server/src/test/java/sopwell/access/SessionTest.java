@@ -2,7 +2,6 @@ package sopwell.access;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-
 import static sopwell.access.Desk.value;
 import static sopwell.access.Desk.why;
 

@@ -1,5 +1,8 @@
 package sopwell.bench;
 
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.function.LongSupplier;
 import sopwell.GateStand;
 import sopwell.access.Access;
 import sopwell.access.AccessRules;
@@ -8,10 +11,6 @@ import sopwell.access.Right;
 import sopwell.access.Role;
 import sopwell.access.Shown;
 import sopwell.access.Use;
-
-import java.io.IOException;
-import java.util.Arrays;
-import java.util.function.LongSupplier;
 
 /**
  * What a closed stand's gate costs a request: to find out from a session's and a device's cookie

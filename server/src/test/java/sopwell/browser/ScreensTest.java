@@ -36,6 +36,8 @@ class ScreensTest {
                     "/prep/counts",
                     "/prep/stock",
                     "/prep/calendar",
+                    "/prep/terms",
+                    "/prep/clocks",
                     "/prep/past",
                     "/till",
                     "/close",
@@ -50,7 +52,8 @@ class ScreensTest {
                     "/waits/today");
 
     /** What is reached from one of them. */
-    private static final List<String> DEEPER = List.of("/recipes/beef-sliced", "/trust");
+    private static final List<String> DEEPER =
+            List.of("/recipes/beef-sliced", "/recipes/new", "/recipes/kitchen", "/trust");
 
     private static final List<int[]> SIZES =
             List.of(new int[] {1920, 1080}, new int[] {1280, 800}, new int[] {390, 844});

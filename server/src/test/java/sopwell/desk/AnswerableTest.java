@@ -3,8 +3,11 @@ package sopwell.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import sopwell.Check;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.Change;
@@ -37,11 +40,6 @@ import sopwell.till.Means;
 import sopwell.till.TillCommand;
 import sopwell.till.TillEvent.OrderRefunded;
 import sopwell.till.TillEvent.PaidOut;
-
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 class AnswerableTest {
     private static final Who LEAD = new Who("s2", "d1", "", "lead");

@@ -2,6 +2,10 @@ package sopwell.desk;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import sopwell.desk.StandCommand.AdoptMenu;
 import sopwell.desk.StandCommand.ForKitchen;
 import sopwell.desk.StandCommand.ForOrders;
@@ -12,11 +16,6 @@ import sopwell.orders.Asked;
 import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.prep.past.KeepPlan;
-
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
 
 /** A desk whose clock goes from day to day. Not thread-safe. */
 public final class DaysDesk implements AutoCloseable {

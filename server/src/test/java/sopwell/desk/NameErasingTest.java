@@ -3,18 +3,22 @@ package sopwell.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static sopwell.desk.NamedDays.CASHIER;
 import static sopwell.desk.NamedDays.FIRST;
 import static sopwell.desk.NamedDays.FRIEND;
 import static sopwell.desk.NamedDays.GUEST;
 import static sopwell.desk.NamedDays.OTHER;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.audit.Who;
 import sopwell.log.Recorded;
@@ -24,13 +28,6 @@ import sopwell.storage.NamesOnDisk;
 import sopwell.storage.SqliteLog;
 import sopwell.storage.TallyFile;
 import sopwell.till.DayReport;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Names go from the log, its files and all that is made from it; everything else stays. */
 class NameErasingTest {

@@ -2,6 +2,10 @@ package sopwell.desk;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import sopwell.log.EventLog;
 import sopwell.log.Recorded;
 import sopwell.menu.Menu;
@@ -10,11 +14,6 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.till.Means;
 import sopwell.till.TillCommand;
-
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 
 /** A desk on whose days guests and cashiers have names that are found nowhere else. */
 public final class NamedDays implements AutoCloseable {

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import sopwell.prep.past.DayPrep;
-import sopwell.storage.MemoryLog;
-
 import java.time.LocalDate;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import sopwell.prep.past.DayPrep;
+import sopwell.storage.MemoryLog;
 
 /** Past days are read once; the newest one may still change. */
 class PrepBookTest {

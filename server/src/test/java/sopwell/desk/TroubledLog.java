@@ -1,5 +1,10 @@
 package sopwell.desk;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
 import sopwell.log.Blanked;
 import sopwell.log.Blanking;
 import sopwell.log.Entry;
@@ -8,12 +13,6 @@ import sopwell.log.EventLog;
 import sopwell.log.Kept;
 import sopwell.log.LogFault;
 import sopwell.log.Recorded;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.concurrent.CountDownLatch;
-import java.util.function.Consumer;
 
 /** A log that can be told to fail, before or after it has kept what it was given, or to wait. */
 public final class TroubledLog implements EventLog {

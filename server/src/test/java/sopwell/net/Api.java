@@ -1,15 +1,13 @@
 package sopwell.net;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
-import sopwell.web.RawConnection;
-import sopwell.web.StandServer;
-
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import sopwell.web.RawConnection;
+import sopwell.web.StandServer;
 
 /**
  * Asks a stand, each time over a connection of its own, so that each request has a fate of its own.

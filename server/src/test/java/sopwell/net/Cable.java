@@ -1,7 +1,5 @@
 package sopwell.net;
 
-import org.junit.jupiter.api.Assumptions;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
 
 /**
  * A cable of the kernel's own between this machine and a network of its own, with a few screens at

@@ -1,9 +1,5 @@
 package sopwell.net;
 
-import sopwell.GateStand;
-import sopwell.access.Role;
-import sopwell.web.Seen;
-
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.util.ArrayList;
@@ -14,6 +10,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.ToLongFunction;
+import sopwell.GateStand;
+import sopwell.access.Role;
+import sopwell.web.Seen;
 
 /**
  * A closed stand, screens at the far end of a cable that is cut, and orders that go on meanwhile.

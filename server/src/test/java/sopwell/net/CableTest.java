@@ -3,10 +3,9 @@ package sopwell.net;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
 import java.io.IOException;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 
 /** Screens behind a cable of the kernel's own, which goes dead without a word to either end. */
 class CableTest {

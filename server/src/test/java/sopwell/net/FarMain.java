@@ -1,7 +1,5 @@
 package sopwell.net;
 
-import sopwell.web.RawScreen;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -9,6 +7,7 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import sopwell.web.RawScreen;
 
 /**
  * Screens at the far end of a {@link Cable}: {@code FarMain HOST PORT TOKEN SCREENS}. Each change

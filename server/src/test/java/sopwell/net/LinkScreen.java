@@ -1,16 +1,14 @@
 package sopwell.net;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
-import sopwell.web.RawScreen;
-import sopwell.web.Seen;
-import sopwell.web.StandServer;
-
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import sopwell.web.RawScreen;
+import sopwell.web.Seen;
+import sopwell.web.StandServer;
 
 /**
  * A program at a board over a bad link, as the interface's guide has it: it folds frames, holds its

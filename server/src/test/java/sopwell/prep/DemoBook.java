@@ -1,5 +1,19 @@
 package sopwell.prep;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
 import sopwell.menu.Group;
 import sopwell.menu.Item;
 import sopwell.menu.Menu;
@@ -20,21 +34,6 @@ import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.RecipeParts;
 import sopwell.storage.MenuReader;
 import sopwell.storage.RecipeReader;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.time.DayOfWeek;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
 
 /** The demo's menu and book of recipes, with days that are invented here. */
 final class DemoBook {

@@ -4,8 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import sopwell.mix.DayTally;
 import sopwell.prep.MadePlan.Ground;
 import sopwell.prep.calendar.CalendarDay;
@@ -20,15 +27,6 @@ import sopwell.prep.plan.PrepPlan.Task;
 import sopwell.stock.larder.StockNow;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Usage;
-
-import java.math.BigDecimal;
-import java.time.DayOfWeek;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /** From invented days with the demo's recipes to a plan; amounts are in base units. */
 class PlanMakerTest {

@@ -4,8 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-
 import sopwell.mix.DayTally;
 import sopwell.prep.MadePlan.Ground;
 import sopwell.prep.calendar.CalendarDay;
@@ -23,19 +34,6 @@ import sopwell.prep.plan.PrepPlan.StepTime;
 import sopwell.prep.plan.PrepPlan.Task;
 import sopwell.prep.plan.PrepPlan.Warning;
 import sopwell.prep.quantity.Stakes;
-
-import java.time.DayOfWeek;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /** What each of the owner's settings changes in the demo's plan. */
 class TermsPlanTest {

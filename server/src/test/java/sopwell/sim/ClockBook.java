@@ -1,16 +1,15 @@
 package sopwell.sim;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import sopwell.stock.larder.LarderEvent;
 import sopwell.stock.larder.LarderEvent.ClockMeasured;
 import sopwell.stock.larder.LarderEvent.ClockStarted;
 import sopwell.stock.larder.LarderEvent.ClockStopped;
 import sopwell.stock.larder.LarderEvent.StockCarried;
 import sopwell.stock.larder.TimeClock;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** The validator's own books of clocks that run: how often each was measured. */
 final class ClockBook {

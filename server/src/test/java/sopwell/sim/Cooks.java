@@ -1,5 +1,9 @@
 package sopwell.sim;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import sopwell.desk.StandCommand;
 import sopwell.prep.past.KeepPlan;
 import sopwell.prep.past.KeptTask;
@@ -10,11 +14,6 @@ import sopwell.stock.larder.LarderCommand;
 import sopwell.stock.larder.TimeClock;
 import sopwell.stock.larder.TypedAmount;
 import sopwell.stock.recipes.PrepStep;
-
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What cooks do with what is kept and made: also counts that are none, steps that are not next,

@@ -1,5 +1,15 @@
 package sopwell.sim;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import sopwell.boards.Board;
 import sopwell.desk.Answer;
 import sopwell.desk.NameErasing;
@@ -20,17 +30,6 @@ import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.SteppedScreens;
 import sopwell.web.live.SteppedScreens.Looker;
-
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.List;
-import java.util.Optional;
-import java.util.SplittableRandom;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 
 /**
  * One day, or a few, out of a seed: people do what they do through the real desk, the disk fails,

@@ -1,10 +1,9 @@
 package sopwell.sim;
 
-import sopwell.desk.StandCommand;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import sopwell.desk.StandCommand;
 
 /** Everything that people do in a day, as often as chance will have it. Belongs to one thread. */
 final class Deeds {

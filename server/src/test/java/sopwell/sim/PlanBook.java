@@ -1,14 +1,13 @@
 package sopwell.sim;
 
-import sopwell.desk.Stand;
-import sopwell.log.Recorded;
-import sopwell.orders.OrderEvent;
-import sopwell.prep.past.PlanEvent.PlanKept;
-
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.desk.Stand;
+import sopwell.log.Recorded;
+import sopwell.orders.OrderEvent;
+import sopwell.prep.past.PlanEvent.PlanKept;
 
 /** The plans that were kept: one of a day at most, and only while it is open. For one thread. */
 final class PlanBook {

@@ -3,10 +3,15 @@ package sopwell.sim;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.boards.Board;
@@ -32,13 +37,6 @@ import sopwell.web.DayFigures;
 import sopwell.web.live.BoardHub;
 import sopwell.web.live.SteppedScreens;
 import sopwell.web.live.SteppedScreens.Looker;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.SplittableRandom;
-import java.util.stream.Collectors;
 
 /** The validator finds what is wrong, and says which invariant: faults that were put in. */
 class PlantedFaultsTest {

@@ -1,5 +1,13 @@
 package sopwell.sim;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.log.Recorded;
@@ -16,15 +24,6 @@ import sopwell.stock.larder.Measure;
 import sopwell.stock.larder.Measures;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Usage;
-
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * What is kept: what was counted, with all that came in and went out since, and what the day's

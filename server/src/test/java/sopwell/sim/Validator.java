@@ -1,5 +1,10 @@
 package sopwell.sim;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.boards.Board;
@@ -19,12 +24,6 @@ import sopwell.sim.Complaints.Complaint;
 import sopwell.sim.OrderBook.TrueOrder;
 import sopwell.stock.recipes.RecipeEvent;
 import sopwell.web.live.SteppedScreens.Looker;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * Keeps its own books from the raw events, without the rules and without the stand's own folding,

@@ -5,18 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import sopwell.access.AccessState;
-import sopwell.access.Device;
-import sopwell.access.Person;
-import sopwell.access.ProgramToken;
-import sopwell.access.Role;
-import sopwell.access.Session;
-import sopwell.access.Tries;
-import sopwell.access.Use;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -26,15 +14,27 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sopwell.access.AccessState;
+import sopwell.access.Device;
+import sopwell.access.Person;
+import sopwell.access.ProgramToken;
+import sopwell.access.Role;
+import sopwell.access.Session;
+import sopwell.access.Tries;
+import sopwell.access.Use;
 
 /** Who may do what, as it is kept in a file. */
 class AccessFileTest {
     private static final AccessState STATE =
             new AccessState(
                     List.of(
-                            new Person("s1", "Olga \"O\" <b>", Role.OWNER, "", "argon2id$x", false),
-                            new Person("s2", "Añá \u2028 😀", Role.LINE, "argon2id$y", "", false),
-                            new Person("s3", "", Role.LEAD, "", "", true)),
+                            new Person(
+                                    "s1", "Olga \"O\" <b>", Role.OWNER, "", "argon2id$x", false, 0),
+                            new Person(
+                                    "s2", "Añá \u2028 😀", Role.LINE, "argon2id$y", "", false, 0),
+                            new Person("s3", "", Role.LEAD, "", "", true, 1_700_000_000_000L)),
                     List.of(
                             new Device(
                                     "d1", "till", Use.COUNTER, "ab12", 1_790_000_000_000L, false),

@@ -6,15 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import sopwell.Check;
-import sopwell.menu.MenuEvent.MenuAdopted;
-import sopwell.prep.calendar.CalendarEvent.CalendarSet;
-import sopwell.prep.calendar.OwnerCalendar;
-import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,6 +19,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sopwell.Check;
+import sopwell.menu.MenuEvent.MenuAdopted;
+import sopwell.prep.calendar.CalendarEvent.CalendarSet;
+import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 
 class DataFolderTest {
     @TempDir Path parent;

@@ -6,18 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import sopwell.Check;
-import sopwell.audit.AuditEvent.NamesErased;
-import sopwell.audit.AuditEvent.Of;
-import sopwell.log.Blanked;
-import sopwell.log.Blanking;
-import sopwell.log.LogFault;
-import sopwell.log.Renaming.Place;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -29,6 +17,16 @@ import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sopwell.Check;
+import sopwell.audit.AuditEvent.NamesErased;
+import sopwell.audit.AuditEvent.Of;
+import sopwell.log.Blanked;
+import sopwell.log.Blanking;
+import sopwell.log.LogFault;
+import sopwell.log.Renaming.Place;
 
 /** What is left of an event without its name is checked like any other; and nobody can guess. */
 class ErasedNamesTest {

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
-
 import sopwell.Check;
 import sopwell.log.Entry;
 import sopwell.log.Event;
@@ -14,11 +17,6 @@ import sopwell.log.Kept;
 import sopwell.log.KeyTaken;
 import sopwell.log.Recorded;
 import sopwell.orders.OrderEvent;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 
 /** What every event log keeps to, whatever it writes to. */
 abstract class EventLogContract {

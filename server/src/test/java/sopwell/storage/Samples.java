@@ -1,5 +1,15 @@
 package sopwell.storage;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import sopwell.audit.AuditEvent;
 import sopwell.audit.Who;
 import sopwell.kitchen.KitchenEvent;
@@ -45,17 +55,6 @@ import sopwell.stock.recipes.RecipeEvent;
 import sopwell.till.Means;
 import sopwell.till.Payment;
 import sopwell.till.TillEvent;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Events, entries and files for the tests of this package. */
 final class Samples {

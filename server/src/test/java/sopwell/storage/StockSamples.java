@@ -1,5 +1,7 @@
 package sopwell.storage;
 
+import java.time.LocalDate;
+import java.util.List;
 import sopwell.log.Event;
 import sopwell.stock.larder.Batch;
 import sopwell.stock.larder.BatchEvent;
@@ -10,9 +12,6 @@ import sopwell.stock.larder.Measure;
 import sopwell.stock.larder.Yields;
 import sopwell.stock.safety.Reading;
 import sopwell.stock.safety.Temperature;
-
-import java.time.LocalDate;
-import java.util.List;
 
 /** One of each event of what is kept and made. */
 final class StockSamples {

@@ -2,17 +2,6 @@ package sopwell.storage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.Test;
-
-import sopwell.prep.calendar.CalendarEvent.CalendarSet;
-import sopwell.prep.calendar.KitchenTerms;
-import sopwell.prep.calendar.KitchenTerms.Cost;
-import sopwell.prep.calendar.KitchenTerms.Out;
-import sopwell.prep.calendar.OpenHours;
-import sopwell.prep.calendar.OwnerCalendar;
-import sopwell.prep.calendar.OwnerTerms;
-import sopwell.prep.calendar.PrepTerms;
-
 import java.nio.charset.StandardCharsets;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -24,6 +13,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import sopwell.prep.calendar.CalendarEvent.CalendarSet;
+import sopwell.prep.calendar.KitchenTerms;
+import sopwell.prep.calendar.KitchenTerms.Cost;
+import sopwell.prep.calendar.KitchenTerms.Out;
+import sopwell.prep.calendar.OpenHours;
+import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.prep.calendar.OwnerTerms;
+import sopwell.prep.calendar.PrepTerms;
 
 /** The written form of the plan's settings is frozen, as events are. */
 class TermsBodiesTest {

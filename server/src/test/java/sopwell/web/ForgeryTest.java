@@ -3,20 +3,6 @@ package sopwell.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-
-import sopwell.GateStand;
-import sopwell.access.AccessLimits;
-import sopwell.access.AccessRules;
-import sopwell.access.AccessState;
-import sopwell.access.Right;
-import sopwell.access.Role;
-import sopwell.access.Secrets;
-import sopwell.access.Tries;
-import sopwell.access.Use;
-
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -32,6 +18,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import sopwell.GateStand;
+import sopwell.access.AccessLimits;
+import sopwell.access.AccessRules;
+import sopwell.access.AccessState;
+import sopwell.access.Right;
+import sopwell.access.Role;
+import sopwell.access.Secrets;
+import sopwell.access.Tries;
+import sopwell.access.Use;
 
 /**
  * What another page, another person or another address sends in somebody's name, at every route
@@ -227,7 +225,7 @@ class ForgeryTest {
         try (Socket socket = new Socket()) {
             socket.setSoTimeout(20_000);
             socket.bind(new InetSocketAddress(here, 0));
-            socket.connect(new InetSocketAddress("127.0.0.1", stand.port()), 10_000);
+            socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), stand.port()), 10_000);
             String request =
                     "POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:"
                             + stand.port()

@@ -1,7 +1,6 @@
 package sopwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
 import java.io.DataInputStream;
 import java.io.EOFException;
 import java.io.IOException;

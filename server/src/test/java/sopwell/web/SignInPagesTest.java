@@ -8,10 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.undertow.server.HttpServerExchange;
-
+import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-
 import sopwell.Check;
 import sopwell.GateStand;
 import sopwell.access.AccessLimits;
@@ -19,12 +22,6 @@ import sopwell.access.Actor;
 import sopwell.access.Role;
 import sopwell.access.Use;
 import sopwell.audit.Who;
-
-import java.net.http.HttpResponse;
-import java.util.List;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** A closed stand as people with browsers have it. */
 class SignInPagesTest {

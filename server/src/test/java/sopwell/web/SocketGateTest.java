@@ -3,19 +3,17 @@ package sopwell.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-
 import sopwell.GateStand;
 import sopwell.access.Actor;
 import sopwell.access.Role;
 import sopwell.access.Shown;
 import sopwell.access.Use;
-
-import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Sockets of a closed stand: which pages may open one, and when it ends. */
 class SocketGateTest {

@@ -1,5 +1,13 @@
 package sopwell.prep.calendar;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import sopwell.orders.Deciding;
 import sopwell.orders.Decision;
 import sopwell.orders.Reason;
@@ -12,15 +20,6 @@ import sopwell.prep.calendar.CalendarCommand.SetHours;
 import sopwell.prep.calendar.CalendarCommand.SetTerms;
 import sopwell.prep.calendar.CalendarEvent.CalendarSet;
 import sopwell.stock.recipes.RecipeBook;
-
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What may be said of days. What is said already asks for nothing. Stateless and pure: looks, never

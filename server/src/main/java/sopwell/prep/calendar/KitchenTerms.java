@@ -1,7 +1,5 @@
 package sopwell.prep.calendar;
 
-import sopwell.Check;
-
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -15,6 +13,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import sopwell.Check;
 
 /**
  * What the owner has set of the kitchen, by date, weekday, ingredient and resource. Immutable.

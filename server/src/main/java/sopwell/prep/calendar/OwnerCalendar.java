@@ -1,7 +1,5 @@
 package sopwell.prep.calendar;
 
-import sopwell.prep.forecast.Guesses;
-
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -9,6 +7,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sopwell.prep.forecast.Guesses;
 
 /**
  * All that the owner has said of days, gone ones among them: the forecast learns from what was

@@ -1,8 +1,7 @@
 package sopwell.prep.calendar;
 
-import sopwell.Check;
-
 import java.time.LocalTime;
+import sopwell.Check;
 
 /**
  * The numbers that the owner has set for the plan. Immutable.

@@ -1,8 +1,5 @@
 package sopwell.prep.calendar;
 
-import sopwell.orders.Reason;
-import sopwell.orders.Refusal;
-
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -12,6 +9,8 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
 
 /**
  * Reads what an owner typed, and keeps the first thing that is wrong; what can't be read comes back

@@ -1,5 +1,15 @@
 package sopwell.prep.calendar;
 
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeSet;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.prep.calendar.KitchenTerms.Cost;
@@ -17,17 +27,6 @@ import sopwell.prep.calendar.TermsCommand.TakeOut;
 import sopwell.stock.larder.Measures;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Resource;
-
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.TreeSet;
 
 /** What may be set for the plan. For one command. */
 final class TermsRules {

@@ -1,15 +1,14 @@
 package sopwell.prep.plan;
 
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import sopwell.prep.plan.Bound.Kind;
 import sopwell.prep.plan.Calendar.Ease;
 import sopwell.prep.plan.Scheduler.Placed;
 import sopwell.stock.recipes.PrepStep;
 import sopwell.stock.recipes.Watch;
-
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Finds what keeps a placed load from starting later: each thing is looked away from in turn, and

@@ -1,9 +1,5 @@
 package sopwell.prep.plan;
 
-import sopwell.stock.recipes.KitchenHours;
-import sopwell.stock.recipes.PrepStep;
-import sopwell.stock.recipes.Resource;
-
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -12,6 +8,9 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.LongStream;
+import sopwell.stock.recipes.KitchenHours;
+import sopwell.stock.recipes.PrepStep;
+import sopwell.stock.recipes.Resource;
 
 /** Who is there when, and what is occupied when. Not thread-safe: for one plan. */
 final class Calendar {

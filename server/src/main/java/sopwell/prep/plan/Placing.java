@@ -1,13 +1,12 @@
 package sopwell.prep.plan;
 
-import sopwell.prep.plan.Calendar.Booking;
-import sopwell.prep.plan.Calendar.Ease;
-import sopwell.stock.recipes.PrepStep;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import sopwell.prep.plan.Calendar.Booking;
+import sopwell.prep.plan.Calendar.Ease;
+import sopwell.stock.recipes.PrepStep;
 
 /**
  * Finds times for the steps of one load. Stateless.

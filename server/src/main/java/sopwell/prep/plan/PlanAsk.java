@@ -1,8 +1,5 @@
 package sopwell.prep.plan;
 
-import sopwell.prep.quantity.Stakes;
-import sopwell.stock.recipes.RecipeBook;
-
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -11,6 +8,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import sopwell.prep.quantity.Stakes;
+import sopwell.stock.recipes.RecipeBook;
 
 /**
  * All that a plan is made from. Immutable.

@@ -1,5 +1,14 @@
 package sopwell.prep.plan;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import sopwell.prep.plan.Calendar.Booking;
 import sopwell.prep.plan.PlanAsk.DemandFor;
 import sopwell.prep.plan.PrepPlan.Kind;
@@ -18,16 +27,6 @@ import sopwell.stock.recipes.Recipe;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Use;
 import sopwell.stock.recipes.Watch;
-
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * From what will be asked for to what to start and to order. Goes down the book of recipes: what is

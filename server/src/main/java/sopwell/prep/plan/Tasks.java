@@ -1,12 +1,5 @@
 package sopwell.prep.plan;
 
-import sopwell.prep.plan.PrepPlan.StepTime;
-import sopwell.prep.plan.PrepPlan.Task;
-import sopwell.prep.plan.PrepPlan.Why;
-import sopwell.prep.plan.Scheduler.Placed;
-import sopwell.stock.recipes.PrepStep;
-import sopwell.stock.recipes.Recipe;
-
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,6 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.prep.plan.PrepPlan.StepTime;
+import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.prep.plan.PrepPlan.Why;
+import sopwell.prep.plan.Scheduler.Placed;
+import sopwell.stock.recipes.PrepStep;
+import sopwell.stock.recipes.Recipe;
 
 /** Tasks from placed loads. Stateless. */
 final class Tasks {

@@ -1,5 +1,12 @@
 package sopwell.stock.larder;
 
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.Limits;
 import sopwell.menu.Caution;
 import sopwell.orders.Deciding;
@@ -14,14 +21,6 @@ import sopwell.stock.recipes.Recipe;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.safety.Temperature;
 import sopwell.stock.safety.UseBy;
-
-import java.math.BigDecimal;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** What may be done with batches. Stateless and pure: looks, never changes. */
 final class BatchRules {

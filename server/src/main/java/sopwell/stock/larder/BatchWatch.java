@@ -1,5 +1,6 @@
 package sopwell.stock.larder;
 
+import java.util.Optional;
 import sopwell.menu.Caution;
 import sopwell.orders.Safety;
 import sopwell.stock.recipes.PrepStep;
@@ -10,8 +11,6 @@ import sopwell.stock.safety.CoolingClock;
 import sopwell.stock.safety.HoldingClock;
 import sopwell.stock.safety.RoastClock;
 import sopwell.stock.safety.Standing;
-
-import java.util.Optional;
 
 /** Which clock watches a batch in its present step, and how it stands. Stateless. */
 public final class BatchWatch {

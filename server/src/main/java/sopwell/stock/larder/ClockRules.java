@@ -1,12 +1,11 @@
 package sopwell.stock.larder;
 
+import java.util.Optional;
 import sopwell.orders.Decision;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.orders.Texts;
 import sopwell.stock.safety.Temperature;
-
-import java.util.Optional;
 
 /**
  * What may be said about food that is held by time alone. Nothing is locked: a clock that was

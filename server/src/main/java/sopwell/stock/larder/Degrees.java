@@ -1,13 +1,12 @@
 package sopwell.stock.larder;
 
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import sopwell.Limits;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.stock.safety.Temperature;
-
-import java.math.BigDecimal;
-import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Reads temperatures that people typed. Stateless. */
 final class Degrees {

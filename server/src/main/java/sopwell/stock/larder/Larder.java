@@ -1,13 +1,5 @@
 package sopwell.stock.larder;
 
-import sopwell.Limits;
-import sopwell.menu.Selection;
-import sopwell.orders.OrderEvent;
-import sopwell.orders.OrderLine;
-import sopwell.stock.SalePace;
-import sopwell.stock.larder.LarderEvent.StockCarried;
-import sopwell.stock.safety.Reading;
-
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -20,6 +12,13 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import sopwell.Limits;
+import sopwell.menu.Selection;
+import sopwell.orders.OrderEvent;
+import sopwell.orders.OrderLine;
+import sopwell.stock.SalePace;
+import sopwell.stock.larder.LarderEvent.StockCarried;
+import sopwell.stock.safety.Reading;
 
 /**
  * What is on the shelves by the books, what is being made, and what the day's sales took. Not

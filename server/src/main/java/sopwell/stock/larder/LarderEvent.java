@@ -1,9 +1,8 @@
 package sopwell.stock.larder;
 
+import java.util.List;
 import sopwell.log.Event;
 import sopwell.stock.safety.Temperature;
-
-import java.util.List;
 
 /** What happens to what is kept. */
 public sealed interface LarderEvent extends Event {

@@ -1,13 +1,12 @@
 package sopwell.stock.larder;
 
-import sopwell.stock.SalePace;
-import sopwell.stock.recipes.Ingredient;
-import sopwell.stock.recipes.RecipeBook;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import sopwell.stock.SalePace;
+import sopwell.stock.recipes.Ingredient;
+import sopwell.stock.recipes.RecipeBook;
 
 /**
  * What is left of an ingredient, and until when that lasts. Immutable.

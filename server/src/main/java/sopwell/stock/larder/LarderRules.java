@@ -1,5 +1,9 @@
 package sopwell.stock.larder;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import sopwell.orders.Deciding;
 import sopwell.orders.Decision;
 import sopwell.orders.OrderRules;
@@ -8,11 +12,6 @@ import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.orders.Texts;
 import sopwell.stock.recipes.RecipeBook;
-
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** What may be said about what is kept. Stateless and pure: looks, never changes. */
 public final class LarderRules {

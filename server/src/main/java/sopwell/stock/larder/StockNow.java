@@ -1,12 +1,11 @@
 package sopwell.stock.larder;
 
+import java.util.List;
+import java.util.Optional;
 import sopwell.orders.Safety;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.safety.HoldingClock;
 import sopwell.stock.safety.Standing;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What is kept and made, as it is at one moment. Immutable.

@@ -1,12 +1,11 @@
 package sopwell.stock.larder;
 
+import java.util.ArrayList;
+import java.util.List;
 import sopwell.orders.Safety;
 import sopwell.stock.safety.HoldingClock;
 import sopwell.stock.safety.Reading;
 import sopwell.stock.safety.Standing;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Food that stands out of temperature control, held by time alone. Immutable.

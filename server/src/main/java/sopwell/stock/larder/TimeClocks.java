@@ -1,14 +1,13 @@
 package sopwell.stock.larder;
 
-import sopwell.stock.larder.LarderEvent.ClockMeasured;
-import sopwell.stock.larder.LarderEvent.ClockStarted;
-import sopwell.stock.larder.LarderEvent.ClockStopped;
-import sopwell.stock.safety.Reading;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.stock.larder.LarderEvent.ClockMeasured;
+import sopwell.stock.larder.LarderEvent.ClockStarted;
+import sopwell.stock.larder.LarderEvent.ClockStopped;
+import sopwell.stock.safety.Reading;
 
 /** The clocks of food that is held by time alone. Not thread-safe: its owner is one thread. */
 final class TimeClocks {

@@ -1,10 +1,9 @@
 package sopwell.stock.recipes;
 
-import sopwell.menu.Caution;
-import sopwell.menu.LocalText;
-
 import java.util.List;
 import java.util.Optional;
+import sopwell.menu.Caution;
+import sopwell.menu.LocalText;
 
 /**
  * Something that is kept: bought, or made by a {@link Recipe}. Immutable.

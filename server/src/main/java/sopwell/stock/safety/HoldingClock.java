@@ -1,10 +1,9 @@
 package sopwell.stock.safety;
 
-import sopwell.orders.Safety;
-import sopwell.stock.safety.Standing.Advice;
-
 import java.util.List;
 import java.util.Optional;
+import sopwell.orders.Safety;
+import sopwell.stock.safety.Standing.Advice;
 
 /**
  * Reheating, hot and cold holding, time alone as a control, and the cleaning of a slicer.

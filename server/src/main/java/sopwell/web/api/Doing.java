@@ -1,5 +1,8 @@
 package sopwell.web.api;
 
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import sopwell.desk.Answer;
 import sopwell.desk.Desk;
 import sopwell.desk.StandCommand;
@@ -12,10 +15,6 @@ import sopwell.web.Actors;
 import sopwell.web.Problem;
 import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
-
-import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
 
 /** Submits a command and turns the desk's answer into a reply. Stateless. */
 final class Doing {

@@ -1,9 +1,10 @@
 package sopwell.web.api;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-
 import io.undertow.server.HttpServerExchange;
-
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import sopwell.desk.StandCommand.ForLarder;
 import sopwell.log.Recorded;
 import sopwell.orders.Safety;
@@ -20,10 +21,6 @@ import sopwell.web.Fields;
 import sopwell.web.Json.BadJson;
 import sopwell.web.Reply;
 import sopwell.web.T;
-
-import java.io.IOException;
-import java.util.List;
-import java.util.concurrent.CompletableFuture;
 
 /** What is kept, for programs: counts, waste, deliveries. Thread-safe. */
 final class LarderApi {

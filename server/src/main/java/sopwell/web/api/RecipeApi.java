@@ -2,7 +2,13 @@ package sopwell.web.api;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.util.Headers;
-
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.log.Recorded;
@@ -17,14 +23,6 @@ import sopwell.web.ProblemKind;
 import sopwell.web.RecipeFaults;
 import sopwell.web.Reply;
 import sopwell.web.T;
-
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
 
 /** The book of recipes, for programs. Thread-safe. */
 final class RecipeApi {

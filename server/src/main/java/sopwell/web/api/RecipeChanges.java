@@ -1,15 +1,14 @@
 package sopwell.web.api;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import sopwell.menu.MenuFault;
 import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Use;
 import sopwell.web.T;
-
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
 
 /**
  * What two books of recipes say differently, so that a program knows what to look at. Stateless.

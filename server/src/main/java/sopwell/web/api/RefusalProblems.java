@@ -1,12 +1,11 @@
 package sopwell.web.api;
 
+import java.util.EnumSet;
+import java.util.Set;
 import sopwell.orders.Reason;
 import sopwell.orders.Refusal;
 import sopwell.web.Problem;
 import sopwell.web.T;
-
-import java.util.EnumSet;
-import java.util.Set;
 
 /** Gives refusals their HTTP status. Stateless. */
 public final class RefusalProblems {

@@ -1,5 +1,6 @@
 package sopwell.web.pages;
 
+import java.util.function.Function;
 import java.util.logging.Logger;
 import sopwell.access.Noting;
 import sopwell.audit.AuditEvent.AccessChanged;
@@ -9,8 +10,6 @@ import sopwell.desk.Answer;
 import sopwell.desk.StandCommand;
 import sopwell.journal.Happening;
 import sopwell.journal.Told;
-
-import java.util.function.Function;
 
 /** Puts into the log what is about to change of who may do what. Thread-safe. */
 final class AccessNotes {

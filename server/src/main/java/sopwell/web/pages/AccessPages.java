@@ -1,16 +1,15 @@
 package sopwell.web.pages;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.access.Refused;
 import sopwell.audit.AuditEvent.Change;
 import sopwell.money.CardNumber;
 import sopwell.web.ProblemKind;
 import sopwell.web.Reply;
 import sopwell.web.T;
-
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
 
 /** The page of who may do what, and what it says to each press. Thread-safe. */
 final class AccessPages {

@@ -2,7 +2,9 @@ package sopwell.web.pages;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
-
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.access.AccessLimits;
 import sopwell.access.MadeToken;
 import sopwell.access.Outcome;
@@ -13,10 +15,6 @@ import sopwell.access.Use;
 import sopwell.audit.AuditEvent.Change;
 import sopwell.web.Gate;
 import sopwell.web.Reply;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
 
 /** Where a lead or owner says which screens and programs are let in. Thread-safe. */
 final class AccessRoutes {

@@ -1,5 +1,6 @@
 package sopwell.web.pages;
 
+import java.util.List;
 import sopwell.access.AccessLimits;
 import sopwell.access.AccessState;
 import sopwell.access.Device;
@@ -7,8 +8,6 @@ import sopwell.access.Person;
 import sopwell.access.ProgramToken;
 import sopwell.access.Role;
 import sopwell.access.Use;
-
-import java.util.List;
 
 /** Who may do what, for its page: those who are still let in. Immutable. */
 public record AccessView(AccessState state) {

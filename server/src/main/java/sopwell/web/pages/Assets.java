@@ -1,8 +1,5 @@
 package sopwell.web.pages;
 
-import sopwell.Check;
-import sopwell.web.Fingerprint;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import sopwell.Check;
+import sopwell.web.Fingerprint;
 
 /**
  * The static files, read once from the class path. Their common version stands in their address, so

@@ -1,5 +1,10 @@
 package sopwell.web.pages;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.desk.AuditTrail;
@@ -11,12 +16,6 @@ import sopwell.orders.OrderEvent.OrderVoided;
 import sopwell.till.TillEvent.OrderRefunded;
 import sopwell.till.TillEvent.PaidOut;
 import sopwell.web.T;
-
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 
 /** Who did what on a date, in words. Immutable. */
 public final class AuditView {

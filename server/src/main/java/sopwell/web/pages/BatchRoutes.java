@@ -1,16 +1,14 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.desk.StandCommand.ForLarder;
 import sopwell.stock.larder.BatchEvent;
 import sopwell.stock.larder.BatchRow;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.web.Reply;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
 
 /** What is being made: started, measured, moved on, counted. Thread-safe. */
 final class BatchRoutes {

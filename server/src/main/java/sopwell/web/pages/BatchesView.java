@@ -1,5 +1,14 @@
 package sopwell.web.pages;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import sopwell.menu.Caution;
 import sopwell.orders.FoodLimits.OvenKind;
 import sopwell.stock.larder.BatchRow;
@@ -15,16 +24,6 @@ import sopwell.stock.safety.RoastClock;
 import sopwell.stock.safety.Standing;
 import sopwell.stock.safety.UseBy;
 import sopwell.web.T;
-
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** What is being made and what was made, in one language. Immutable. */
 public record BatchesView(StockWords words, StockNow now, long nowMs) {

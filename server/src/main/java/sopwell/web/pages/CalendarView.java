@@ -1,13 +1,5 @@
 package sopwell.web.pages;
 
-import sopwell.menu.Item;
-import sopwell.menu.Menu;
-import sopwell.prep.calendar.CalendarDay;
-import sopwell.prep.calendar.CalendarLimits;
-import sopwell.prep.calendar.NamedOccasion;
-import sopwell.prep.calendar.OwnerCalendar;
-import sopwell.web.T;
-
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -15,6 +7,13 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import sopwell.menu.Item;
+import sopwell.menu.Menu;
+import sopwell.prep.calendar.CalendarDay;
+import sopwell.prep.calendar.CalendarLimits;
+import sopwell.prep.calendar.NamedOccasion;
+import sopwell.prep.calendar.OwnerCalendar;
+import sopwell.web.T;
 
 /**
  * The owner's calendar in one language. Immutable.

@@ -1,13 +1,11 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-
+import java.util.LinkedHashMap;
+import java.util.Map;
 import sopwell.desk.StandCommand.ForLarder;
 import sopwell.stock.larder.LarderCommand;
 import sopwell.web.Reply;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /** Every clock that runs, and the clocks of food that is held by time alone. Thread-safe. */
 final class ClockRoutes {

@@ -1,5 +1,9 @@
 package sopwell.web.pages;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import sopwell.menu.Menu;
 import sopwell.orders.Safety;
 import sopwell.stock.larder.BatchRow;
@@ -8,11 +12,6 @@ import sopwell.stock.recipes.Watch;
 import sopwell.stock.safety.Reading;
 import sopwell.stock.safety.Standing;
 import sopwell.web.T;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Every clock that runs, what is due first on top, in one language. Immutable.

@@ -1,5 +1,9 @@
 package sopwell.web.pages;
 
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import sopwell.menu.LocalText;
 import sopwell.stock.recipes.AmountText;
 import sopwell.stock.recipes.Container;
@@ -10,11 +14,6 @@ import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Supply;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Use;
-
-import java.math.BigDecimal;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** What would have been typed to make an entry as it stands in a book. For one request. */
 final class EntryFields {

@@ -1,5 +1,10 @@
 package sopwell.web.pages;
 
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import sopwell.menu.Allergens;
 import sopwell.menu.Caution;
 import sopwell.menu.Group;
@@ -16,12 +21,6 @@ import sopwell.web.T;
 import sopwell.web.pages.EntryBox.Choice;
 import sopwell.web.pages.EntryBox.Kind;
 import sopwell.web.pages.EntryGroup.Row;
-
-import java.time.DayOfWeek;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /** The form of a whole entry, with what stands in it. Local to its request. */
 final class EntryForm {

@@ -1,11 +1,10 @@
 package sopwell.web.pages;
 
-import sopwell.Limits;
-
 import java.text.Normalizer;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import sopwell.Limits;
 
 /** Gives what was named an id, so that nobody has to think of one. Not thread-safe. */
 final class EntryIds {

@@ -1,11 +1,10 @@
 package sopwell.web.pages;
 
-import sopwell.web.T;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sopwell.web.T;
 
 /**
  * The page with the form of a whole entry, or of the kitchen. Immutable.

@@ -1,5 +1,19 @@
 package sopwell.web.pages;
 
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import sopwell.menu.Allergens;
 import sopwell.menu.Caution;
 import sopwell.menu.LocalText;
@@ -15,21 +29,6 @@ import sopwell.stock.recipes.RecipeParts;
 import sopwell.stock.recipes.Supply;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Use;
-
-import java.math.BigDecimal;
-import java.time.DayOfWeek;
-import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * A book with one whole entry as it was typed: an ingredient, how it is made or who brings it, and

@@ -1,18 +1,17 @@
 package sopwell.web.pages;
 
-import sopwell.menu.LocalText;
-import sopwell.stock.recipes.PrepStep;
-import sopwell.stock.recipes.Recipe;
-import sopwell.stock.recipes.RecipeBook;
-import sopwell.stock.recipes.Unit;
-import sopwell.stock.recipes.Watch;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sopwell.menu.LocalText;
+import sopwell.stock.recipes.PrepStep;
+import sopwell.stock.recipes.Recipe;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.Unit;
+import sopwell.stock.recipes.Watch;
 
 /**
  * How an ingredient is made, as it was typed. Not thread-safe: for one request.

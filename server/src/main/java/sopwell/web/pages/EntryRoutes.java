@@ -1,7 +1,10 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
@@ -12,11 +15,6 @@ import sopwell.stock.recipes.RecipeFault;
 import sopwell.stock.recipes.RecipeParts;
 import sopwell.web.Reply;
 import sopwell.web.T;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Ingredients and recipes added, changed as a whole, and taken out of the book; the kitchen's

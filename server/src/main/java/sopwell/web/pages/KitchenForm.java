@@ -1,5 +1,13 @@
 package sopwell.web.pages;
 
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import sopwell.menu.LocalText;
 import sopwell.menu.Menu;
 import sopwell.stock.recipes.KitchenHours;
@@ -9,15 +17,6 @@ import sopwell.stock.recipes.RecipeFault;
 import sopwell.stock.recipes.RecipeParts;
 import sopwell.stock.recipes.Resource;
 import sopwell.web.T;
-
-import java.time.DayOfWeek;
-import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 
 /** Ovens and other places of the kitchen, and when somebody is in it. For one request. */
 final class KitchenForm {

@@ -1,15 +1,13 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-
-import sopwell.orders.Order;
-import sopwell.web.Reply;
-import sopwell.web.T;
-
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.orders.Order;
+import sopwell.web.Reply;
+import sopwell.web.T;
 
 /** Where a guest's name is taken out of the log because the guest asks for it. Thread-safe. */
 final class NamesRoutes {

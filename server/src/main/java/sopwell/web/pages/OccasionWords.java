@@ -1,9 +1,8 @@
 package sopwell.web.pages;
 
+import java.util.List;
 import sopwell.prep.forecast.Why;
 import sopwell.web.T;
-
-import java.util.List;
 
 /** What occasions and weather are called. Stateless. */
 final class OccasionWords {

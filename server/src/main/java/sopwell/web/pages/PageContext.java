@@ -1,5 +1,12 @@
 package sopwell.web.pages;
 
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import sopwell.access.Access;
 import sopwell.call.CallParser;
 import sopwell.desk.AuditTrail;
@@ -16,14 +23,6 @@ import sopwell.web.Tallies;
 import sopwell.web.Texts;
 import sopwell.web.live.Frame;
 import sopwell.web.past.PastDays;
-
-import java.time.InstantSource;
-import java.time.LocalDate;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
-import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 
 /**
  * What the screens need. Immutable; everything in it is thread-safe.

@@ -6,16 +6,14 @@ import io.undertow.server.RoutingHandler;
 import io.undertow.util.ETag;
 import io.undertow.util.ETagUtils;
 import io.undertow.util.Headers;
-
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.menu.Menu;
 import sopwell.menu.Station;
 import sopwell.orders.Reason;
 import sopwell.web.Reply;
 import sopwell.web.api.RefusalProblems;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** The routes of the stand's screens. Stateless. */
 public final class PageRoutes {

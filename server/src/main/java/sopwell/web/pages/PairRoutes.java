@@ -2,7 +2,8 @@ package sopwell.web.pages;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
-
+import java.util.LinkedHashMap;
+import java.util.Map;
 import sopwell.access.AccessRules;
 import sopwell.access.Device;
 import sopwell.access.Noting;
@@ -15,9 +16,6 @@ import sopwell.audit.Who;
 import sopwell.web.AccessCookies;
 import sopwell.web.RateLimit;
 import sopwell.web.Reply;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /** Where a new screen is let in with a code. Thread-safe. */
 final class PairRoutes {

@@ -1,12 +1,11 @@
 package sopwell.web.pages;
 
-import sopwell.access.AccessLimits;
-import sopwell.access.Secrets;
-import sopwell.audit.Who;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.access.AccessLimits;
+import sopwell.access.Secrets;
+import sopwell.audit.Who;
 
 /** Who offered the last pairing codes, for the log. Thread-safe. */
 final class PairedBy {

@@ -1,18 +1,16 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-
-import sopwell.prep.MadePlan;
-import sopwell.prep.past.PastLimits;
-import sopwell.web.PastPreps;
-import sopwell.web.PrepPlans;
-import sopwell.web.Reply;
-
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.prep.MadePlan;
+import sopwell.prep.past.PastLimits;
+import sopwell.web.PastPreps;
+import sopwell.web.PrepPlans;
+import sopwell.web.Reply;
 
 /** What became of past plans of prep. Thread-safe. */
 final class PastPrepRoutes {

@@ -1,13 +1,12 @@
 package sopwell.web.pages;
 
-import sopwell.prep.plan.Bound;
-import sopwell.prep.plan.PrepPlan.Task;
-import sopwell.stock.recipes.Recipe;
-
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sopwell.prep.plan.Bound;
+import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.stock.recipes.Recipe;
 
 /** Why a task starts when it does, in sentences. Stateless. */
 record PrepBounds(PrepView view) {

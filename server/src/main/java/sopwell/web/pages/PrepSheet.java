@@ -1,13 +1,5 @@
 package sopwell.web.pages;
 
-import sopwell.menu.Caution;
-import sopwell.prep.plan.PrepPlan.StepTime;
-import sopwell.prep.plan.PrepPlan.Task;
-import sopwell.stock.recipes.PrepStep;
-import sopwell.stock.recipes.Recipe;
-import sopwell.stock.recipes.Watch;
-import sopwell.web.T;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -16,6 +8,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import sopwell.menu.Caution;
+import sopwell.prep.plan.PrepPlan.StepTime;
+import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.stock.recipes.PrepStep;
+import sopwell.stock.recipes.Recipe;
+import sopwell.stock.recipes.Watch;
+import sopwell.web.T;
 
 /**
  * A day's tasks on paper, in one language or two side by side. Immutable.

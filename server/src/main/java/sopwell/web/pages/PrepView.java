@@ -1,5 +1,15 @@
 package sopwell.web.pages;
 
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import sopwell.menu.Caution;
 import sopwell.prep.MadePlan;
 import sopwell.prep.calendar.PrepTerms;
@@ -12,17 +22,6 @@ import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.Recipe;
 import sopwell.stock.recipes.Resource;
 import sopwell.web.T;
-
-import java.math.BigDecimal;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * The plan of prep, in one language. Immutable.

@@ -1,17 +1,16 @@
 package sopwell.web.pages;
 
-import sopwell.prep.forecast.DayForecast;
-import sopwell.prep.plan.PrepPlan;
-import sopwell.prep.quantity.Stakes;
-import sopwell.stock.recipes.Ingredient;
-import sopwell.web.T;
-
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sopwell.prep.forecast.DayForecast;
+import sopwell.prep.plan.PrepPlan;
+import sopwell.prep.quantity.Stakes;
+import sopwell.stock.recipes.Ingredient;
+import sopwell.web.T;
 
 /** Why a plan has a quantity: the arithmetic in sentences, down to the forecast. Stateless. */
 record PrepWhy(PrepView view) {

@@ -1,5 +1,10 @@
 package sopwell.web.pages;
 
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import sopwell.menu.Menu;
 import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.PrepStep;
@@ -11,12 +16,6 @@ import sopwell.stock.recipes.RecipeParts;
 import sopwell.stock.recipes.Supply;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Use;
-
-import java.math.BigDecimal;
-import java.time.DayOfWeek;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 
 /**
  * A book with what was typed into the fields of one ingredient. A field that was not sent leaves

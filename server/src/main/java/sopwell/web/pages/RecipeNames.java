@@ -1,13 +1,5 @@
 package sopwell.web.pages;
 
-import sopwell.menu.Menu;
-import sopwell.menu.Size;
-import sopwell.stock.recipes.RecipeBook;
-import sopwell.stock.recipes.RecipeNotice;
-import sopwell.stock.recipes.Use;
-import sopwell.web.ProblemKind;
-import sopwell.web.T;
-
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
 import java.util.Arrays;
@@ -15,6 +7,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import sopwell.menu.Menu;
+import sopwell.menu.Size;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.RecipeNotice;
+import sopwell.stock.recipes.Use;
+import sopwell.web.ProblemKind;
+import sopwell.web.T;
 
 /** What recipes' ids are called. Immutable. */
 final class RecipeNames {

@@ -1,11 +1,5 @@
 package sopwell.web.pages;
 
-import sopwell.menu.LocalText;
-import sopwell.stock.recipes.AmountText;
-import sopwell.stock.recipes.RecipeFault;
-import sopwell.stock.recipes.RecipeFault.Kind;
-import sopwell.stock.recipes.Unit;
-
 import java.math.BigDecimal;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
@@ -15,6 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import sopwell.menu.LocalText;
+import sopwell.stock.recipes.AmountText;
+import sopwell.stock.recipes.RecipeFault;
+import sopwell.stock.recipes.RecipeFault.Kind;
+import sopwell.stock.recipes.Unit;
 
 /**
  * Reads what was typed about recipes, and remembers what is wrong and by which field each place of

@@ -1,5 +1,10 @@
 package sopwell.web.pages;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.menu.Menu;
 import sopwell.stock.recipes.AmountText;
 import sopwell.stock.recipes.Ingredient;
@@ -10,12 +15,6 @@ import sopwell.stock.recipes.RecipeCheck;
 import sopwell.stock.recipes.Supply;
 import sopwell.stock.recipes.Use;
 import sopwell.web.T;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** What the page of recipes says. Immutable; local to its request. */
 public final class RecipeView {

@@ -4,15 +4,6 @@ import io.undertow.server.HttpServerExchange;
 import io.undertow.server.handlers.Cookie;
 import io.undertow.server.handlers.CookieImpl;
 import io.undertow.util.Methods;
-
-import sopwell.access.Access;
-import sopwell.access.Actor;
-import sopwell.access.Person;
-import sopwell.orders.StandSettings;
-import sopwell.web.Gate;
-import sopwell.web.Languages;
-import sopwell.web.Texts;
-
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Deque;
@@ -20,6 +11,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import sopwell.access.Access;
+import sopwell.access.Actor;
+import sopwell.access.Person;
+import sopwell.orders.StandSettings;
+import sopwell.web.Gate;
+import sopwell.web.Languages;
+import sopwell.web.Texts;
 
 /**
  * Reads a screen's settings: from the address, which also keeps them, else from its cookies, else

@@ -1,13 +1,5 @@
 package sopwell.web.pages;
 
-import sopwell.menu.Caution;
-import sopwell.stock.larder.Compared;
-import sopwell.stock.larder.LarderLeft;
-import sopwell.stock.larder.StockNow;
-import sopwell.stock.recipes.Ingredient;
-import sopwell.stock.recipes.KitchenHours;
-import sopwell.web.T;
-
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
@@ -18,6 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sopwell.menu.Caution;
+import sopwell.stock.larder.Compared;
+import sopwell.stock.larder.LarderLeft;
+import sopwell.stock.larder.StockNow;
+import sopwell.stock.recipes.Ingredient;
+import sopwell.stock.recipes.KitchenHours;
+import sopwell.web.T;
 
 /** What is kept, shelf by shelf, in one language. Immutable. */
 public record ShelvesView(StockWords words, StockNow now, long nowMs) {

@@ -2,7 +2,12 @@ package sopwell.web.pages;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
-
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import sopwell.access.Access;
 import sopwell.access.Actor;
 import sopwell.access.Noting;
@@ -18,13 +23,6 @@ import sopwell.web.Gate;
 import sopwell.web.RateLimit;
 import sopwell.web.Reply;
 import sopwell.web.T;
-
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.concurrent.CompletableFuture;
 
 /** Where people say who they are, and go. Thread-safe. */
 final class SignInRoutes {

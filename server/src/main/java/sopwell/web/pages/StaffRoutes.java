@@ -2,7 +2,7 @@ package sopwell.web.pages;
 
 import io.undertow.server.HttpServerExchange;
 import io.undertow.server.RoutingHandler;
-
+import java.util.Optional;
 import sopwell.access.Outcome;
 import sopwell.access.Person;
 import sopwell.access.Role;
@@ -10,8 +10,6 @@ import sopwell.access.Roster;
 import sopwell.audit.AuditEvent.Change;
 import sopwell.web.Gate;
 import sopwell.web.Reply;
-
-import java.util.Optional;
 
 /** Where a lead or owner says who works here, and as what. Thread-safe. */
 final class StaffRoutes {

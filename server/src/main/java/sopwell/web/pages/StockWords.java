@@ -1,5 +1,12 @@
 package sopwell.web.pages;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import sopwell.orders.Safety;
 import sopwell.stock.larder.Measures;
 import sopwell.stock.recipes.Container;
@@ -8,14 +15,6 @@ import sopwell.stock.recipes.Unit;
 import sopwell.stock.safety.Standing;
 import sopwell.stock.safety.Temperature;
 import sopwell.web.T;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Amounts, temperatures and clocks in one language. Immutable.

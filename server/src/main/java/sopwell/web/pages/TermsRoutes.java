@@ -1,7 +1,11 @@
 package sopwell.web.pages;
 
 import io.undertow.server.RoutingHandler;
-
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand.ForCalendar;
 import sopwell.prep.MadePlan;
@@ -9,12 +13,6 @@ import sopwell.prep.calendar.CalendarCommand;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.prep.calendar.TermsCommand;
 import sopwell.web.Reply;
-
-import java.time.DayOfWeek;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** What the owner sets for the prep plan. Thread-safe. */
 final class TermsRoutes {

@@ -1,5 +1,15 @@
 package sopwell.web.pages;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import sopwell.prep.MadePlan;
 import sopwell.prep.calendar.KitchenTerms.Cost;
 import sopwell.prep.calendar.KitchenTerms.Out;
@@ -11,17 +21,6 @@ import sopwell.stock.recipes.KitchenHours;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Resource;
 import sopwell.web.T;
-
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * What the owner has set for the plan, in one language. Immutable.

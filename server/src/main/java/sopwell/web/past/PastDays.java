@@ -1,17 +1,5 @@
 package sopwell.web.past;
 
-import sopwell.Limits;
-import sopwell.desk.DeskBusy;
-import sopwell.desk.Replay;
-import sopwell.desk.Stand;
-import sopwell.kitchen.StationEvent;
-import sopwell.log.EventLog;
-import sopwell.log.Recorded;
-import sopwell.menu.Menu;
-import sopwell.mix.OrderStory;
-import sopwell.mix.Slowest;
-import sopwell.orders.StandSettings;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,6 +13,17 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import sopwell.Limits;
+import sopwell.desk.DeskBusy;
+import sopwell.desk.Replay;
+import sopwell.desk.Stand;
+import sopwell.kitchen.StationEvent;
+import sopwell.log.EventLog;
+import sopwell.log.Recorded;
+import sopwell.menu.Menu;
+import sopwell.mix.OrderStory;
+import sopwell.mix.Slowest;
+import sopwell.orders.StandSettings;
 
 /**
  * Answers what is asked of days that are over, or of the newest as far as it got. Thread-safe.

@@ -3,8 +3,17 @@ package sopwell.prep.calendar;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-
 import sopwell.desk.Script;
 import sopwell.orders.Decision;
 import sopwell.orders.Reason;
@@ -21,17 +30,6 @@ import sopwell.prep.calendar.TermsCommand.SetOpening;
 import sopwell.prep.calendar.TermsCommand.SetReview;
 import sopwell.prep.calendar.TermsCommand.TakeOut;
 import sopwell.storage.RecipeReader;
-
-import java.io.IOException;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.TreeSet;
 
 /** What the owner sets for the plan; the script's clock stands on 2026-01-14. */
 class TermsTest {

@@ -1,20 +1,7 @@
 package sopwell.prep.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import static sopwell.prep.plan.Kitchen.step;
-
-import org.junit.jupiter.api.Test;
-
-import sopwell.prep.plan.Bound.Kind;
-import sopwell.prep.plan.Kitchen.Routing;
-import sopwell.prep.plan.PlanAsk.Busy;
-import sopwell.prep.plan.PlanAsk.DemandFor;
-import sopwell.prep.plan.PlanAsk.OpenDay;
-import sopwell.prep.plan.PlanAsk.Terms;
-import sopwell.prep.plan.PrepPlan.Task;
-import sopwell.stock.recipes.PrepStep;
-import sopwell.stock.recipes.Watch;
 
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -25,6 +12,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import sopwell.prep.plan.Bound.Kind;
+import sopwell.prep.plan.Kitchen.Routing;
+import sopwell.prep.plan.PlanAsk.Busy;
+import sopwell.prep.plan.PlanAsk.DemandFor;
+import sopwell.prep.plan.PlanAsk.OpenDay;
+import sopwell.prep.plan.PlanAsk.Terms;
+import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.stock.recipes.PrepStep;
+import sopwell.stock.recipes.Watch;
 
 /** What is said to keep a task from starting later, on stands so small that it can be seen. */
 class BoundsTest {

@@ -1,5 +1,13 @@
 package sopwell.prep.plan;
 
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.menu.LocalText;
 import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.KitchenHours;
@@ -11,15 +19,6 @@ import sopwell.stock.recipes.Resource;
 import sopwell.stock.recipes.Supply;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Watch;
-
-import java.math.BigDecimal;
-import java.time.DayOfWeek;
-import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** A book of recipes put together piece by piece. */
 final class Kitchen {

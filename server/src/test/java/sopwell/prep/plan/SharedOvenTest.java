@@ -3,12 +3,7 @@ package sopwell.prep.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import static sopwell.prep.plan.Kitchen.step;
-
-import org.junit.jupiter.api.Test;
-
-import sopwell.prep.plan.Kitchen.Routing;
 
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -18,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import sopwell.prep.plan.Kitchen.Routing;
 
 /**
  * Two products that share one oven and one bench, and may be needed at different times; small cases

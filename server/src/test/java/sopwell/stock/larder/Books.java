@@ -1,5 +1,12 @@
 package sopwell.stock.larder;
 
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import sopwell.menu.Caution;
 import sopwell.menu.LocalText;
 import sopwell.stock.recipes.Container;
@@ -12,14 +19,6 @@ import sopwell.stock.recipes.RecipeParts;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Use;
 import sopwell.stock.recipes.Watch;
-
-import java.math.BigDecimal;
-import java.time.DayOfWeek;
-import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * A small invented book for the demo's menu: beef is roasted, cooled and sliced, a relish is put

@@ -3,8 +3,10 @@ package sopwell.stock.larder;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import sopwell.desk.Script;
 import sopwell.desk.Stand;
 import sopwell.log.Recorded;
@@ -19,10 +21,6 @@ import sopwell.stock.recipes.RecipeEvent.RecipesAdopted;
 import sopwell.stock.safety.Standing;
 import sopwell.stock.safety.Standing.Advice;
 import sopwell.stock.safety.Standing.State;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Food that is held by time alone: FDA Food Code 3-501.19, as States have it. */
 class TimeClocksTest {

@@ -1,12 +1,11 @@
 package sopwell.stock.recipes;
 
-import sopwell.menu.LocalText;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sopwell.menu.LocalText;
 
 /** Short ways to write parts of a book of recipes. */
 final class Parts {

@@ -2,21 +2,19 @@ package sopwell.stock.safety;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
-import sopwell.orders.FoodLimits;
-import sopwell.orders.Safety;
-import sopwell.stock.safety.Standing.Advice;
-import sopwell.stock.safety.Standing.State;
-
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sopwell.orders.FoodLimits;
+import sopwell.orders.Safety;
+import sopwell.stock.safety.Standing.Advice;
+import sopwell.stock.safety.Standing.State;
 
 /** Cooling, reheating, holding and time as a control against what is published. */
 class ClocksTest {

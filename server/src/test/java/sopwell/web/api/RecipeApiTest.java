@@ -5,15 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.net.http.HttpRequest.BodyPublishers;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-
 import sopwell.web.StandServer;
 import sopwell.web.StandServer.Got;
-
-import java.net.http.HttpRequest.BodyPublishers;
 
 /** The book of recipes over HTTP. */
 class RecipeApiTest {

@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-
-import sopwell.desk.StandCommand;
-import sopwell.stock.recipes.RecipeBook;
-import sopwell.storage.RecipeReader;
-
 import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import sopwell.desk.StandCommand;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.storage.RecipeReader;
 
 /** The page of every clock that runs. */
 class ClockPagesTest {

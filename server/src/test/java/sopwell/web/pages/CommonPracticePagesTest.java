@@ -3,20 +3,6 @@ package sopwell.web.pages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-
-import sopwell.menu.Selection;
-import sopwell.prep.plan.PlanAsk;
-import sopwell.prep.plan.PlanAsk.DemandFor;
-import sopwell.prep.plan.PlanAsk.OpenDay;
-import sopwell.prep.plan.PlanAsk.Terms;
-import sopwell.prep.plan.Planner;
-import sopwell.prep.plan.PrepPlan;
-import sopwell.prep.plan.PrepPlan.Task;
-import sopwell.stock.recipes.Usage;
-
 import java.math.BigDecimal;
 import java.net.http.HttpResponse;
 import java.time.DayOfWeek;
@@ -30,6 +16,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import sopwell.menu.Selection;
+import sopwell.prep.plan.PlanAsk;
+import sopwell.prep.plan.PlanAsk.DemandFor;
+import sopwell.prep.plan.PlanAsk.OpenDay;
+import sopwell.prep.plan.PlanAsk.Terms;
+import sopwell.prep.plan.Planner;
+import sopwell.prep.plan.PrepPlan;
+import sopwell.prep.plan.PrepPlan.Task;
+import sopwell.stock.recipes.Usage;
 
 /**
  * A stand that types in its recipes by page and has them planned. The figures are common practice,

@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.net.http.HttpResponse;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import sopwell.desk.Script;
 import sopwell.desk.StandCommand;
 import sopwell.menu.LocalText;
@@ -16,12 +20,6 @@ import sopwell.stock.recipes.Recipe;
 import sopwell.stock.recipes.RecipeBook;
 import sopwell.stock.recipes.Unit;
 import sopwell.stock.recipes.Watch;
-
-import java.math.BigDecimal;
-import java.net.http.HttpResponse;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Ingredients and recipes added by page, changed as a whole, and taken out. */
 class EntryPagesTest {

@@ -6,10 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
-
 import sopwell.access.Actor;
 import sopwell.access.Outcome;
 import sopwell.access.Person;
@@ -39,16 +46,6 @@ import sopwell.storage.RecipeReader;
 import sopwell.till.Means;
 import sopwell.till.TillCommand;
 import sopwell.web.api.JsonFrames;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.net.http.HttpResponse;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** Nothing that is typed becomes markup on paper, in a frame, or through what the owner names. */
 class HostilePlacesTest {

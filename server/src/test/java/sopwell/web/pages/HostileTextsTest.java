@@ -3,9 +3,17 @@ package sopwell.web.pages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
-
 import sopwell.audit.Who;
 import sopwell.call.CallParser;
 import sopwell.counter.CallViews;
@@ -29,16 +37,6 @@ import sopwell.orders.OrderCommand;
 import sopwell.orders.OrderEvent.OrderPlaced;
 import sopwell.prep.calendar.CalendarCommand;
 import sopwell.till.TillCommand;
-
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.UnaryOperator;
 
 /** Nothing that anybody types becomes a part of a page. */
 class HostileTextsTest {

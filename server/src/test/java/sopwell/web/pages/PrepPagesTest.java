@@ -4,16 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-
-import sopwell.desk.StandCommand;
-import sopwell.prep.past.KeepPlan;
-import sopwell.prep.past.KeptTask;
-import sopwell.stock.recipes.RecipeBook;
-import sopwell.storage.RecipeReader;
-
 import java.net.http.HttpResponse;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -21,6 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import sopwell.desk.StandCommand;
+import sopwell.prep.past.KeepPlan;
+import sopwell.prep.past.KeptTask;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.storage.RecipeReader;
 
 /** The plan of prep on a screen: of a stand that begins today, with the demo's recipes. */
 class PrepPagesTest {

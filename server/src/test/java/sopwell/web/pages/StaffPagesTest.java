@@ -4,19 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-
-import sopwell.access.AccessState;
-import sopwell.access.Person;
-import sopwell.access.Role;
-import sopwell.desk.TroubledLog;
-
 import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import sopwell.access.AccessState;
+import sopwell.access.Person;
+import sopwell.access.Role;
+import sopwell.desk.TroubledLog;
 
 /** People as the page of people and screens has them changed. */
 class StaffPagesTest {
@@ -64,7 +62,7 @@ class StaffPagesTest {
         says("Gave Anna another name", said(press(ANA + "/name", "name", " Anna "), "en"));
         says("Cambió lo que hace Anna", said(press(ANA + "/role", "role", "lead"), "es"));
         says("Gave Anna another PIN", said(press(ANA + "/pin", "pin", "271828"), "en"));
-        assertEquals(new Person("s1", "Anna", Role.LEAD, "271828", "", false), ana());
+        assertEquals(new Person("s1", "Anna", Role.LEAD, "271828", "", false, 0), ana());
         String audit = stand.get("/audit?kind=access").body();
         for (String told :
                 List.of(
@@ -84,7 +82,8 @@ class StaffPagesTest {
         String erased = said(press(ANA + "/erased"), "es");
         says("Borró el nombre de Alguien que ya no está", erased);
         assertFalse(erased.contains("Ana"), erased);
-        assertEquals(new Person("s1", "", Role.COUNTER, "", "", true), ana());
+        assertEquals(new Person("s1", "", Role.COUNTER, "", "", true, ana().endedAtMs()), ana());
+        assertTrue(ana().endedAtMs() > 0, "when they left");
         String audit = stand.get("/audit").body();
         says("Took Somebody who has left off the staff", audit);
         assertFalse(audit.contains("Ana"), audit);

@@ -2,10 +2,12 @@ package sopwell.web.pages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import sopwell.menu.Lang;
 import sopwell.menu.LocalText;
 import sopwell.orders.Safety;
@@ -13,10 +15,6 @@ import sopwell.stock.recipes.Ingredient;
 import sopwell.stock.recipes.Unit;
 import sopwell.web.T;
 import sopwell.web.Texts;
-
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Optional;
 
 /** Amounts and chances in words. */
 class StockWordsTest {

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import org.junit.jupiter.api.Test;
-
-import sopwell.desk.DeskBusy;
-
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.junit.jupiter.api.Test;
+import sopwell.desk.DeskBusy;
 
 /** A page that waits only so long, and what it waited for goes on. */
 class WithinTest {

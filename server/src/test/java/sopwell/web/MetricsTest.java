@@ -112,7 +112,7 @@ class MetricsTest {
             assertTrue(now.value("sopwell_commit_seconds_sum") > 0);
             assertTrue(more(now, before, "sopwell_frames_sent_total") >= 1);
             assertEquals(0, now.value("sopwell_desk_queue"));
-            assertEquals(stand.seq(), now.value("sopwell_log_events"));
+            assertEquals((double) stand.seq(), now.value("sopwell_log_events"));
         }
         holdsNothing("zuleika", "beef", "9999", GateStand.PIN, watcher, till, "127.0.0.1");
     }

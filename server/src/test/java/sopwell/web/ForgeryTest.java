@@ -225,7 +225,8 @@ class ForgeryTest {
         try (Socket socket = new Socket()) {
             socket.setSoTimeout(20_000);
             socket.bind(new InetSocketAddress(here, 0));
-            socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), stand.port()), 10_000);
+            socket.connect(
+                    new InetSocketAddress(InetAddress.getLoopbackAddress(), stand.port()), 10_000);
             String request =
                     "POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:"
                             + stand.port()

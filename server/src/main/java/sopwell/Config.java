@@ -116,7 +116,7 @@ final class Config {
                 names = "--from",
                 paramLabel = "FILE",
                 required = true,
-                description = "The backup, such as millrace-20261128-213000.backup.")
+                description = "The backup, such as millrace-20261128T213000.backup.")
         Path from;
 
         @Option(

@@ -40,7 +40,7 @@ public enum Right {
     REOPEN_DAY(true),
     /** To change the menu or the recipes. */
     CHANGE_PRICES(true),
-    /** To change the calendar and the guesses. */
+    /** To change the calendar, the guesses and the plan's settings. */
     SETTINGS(true),
     /** To say who may do what: staff, devices, tokens. */
     ACCESS(true);

@@ -24,7 +24,7 @@ import sopwell.storage.BackupRule;
 
 /**
  * The folder with one stand's backups, which may hold others' too. Names tell when they were made,
- * by universal time: {@code millrace-20261128-213000.backup}. What is not finished yet is called
+ * by universal time: {@code millrace-20261128T213000.backup}. What is not finished yet is called
  * {@code ….backup.part}, and counts for nothing. Not thread-safe.
  */
 final class BackupFolder {

@@ -1,6 +1,5 @@
 package sopwell.access;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RejectedExecutionException;
@@ -49,7 +48,7 @@ public final class Roster {
      */
     public Outcome<Person> foundOwner(String name, String password) {
         if (!Secrets.isPassword(password)) {
-            return noPassword();
+            return RosterRules.noPassword();
         }
         String hash = tools.hasher().hash(password);
         synchronized (kept) {
@@ -69,7 +68,7 @@ public final class Roster {
     /** Takes somebody on. */
     public Outcome<Person> addPerson(Actor by, String name, Role role) {
         synchronized (kept) {
-            Optional<Refused> refused = badName(name).or(() -> badRole(by, null, role));
+            Optional<Refused> refused = RosterRules.badName(name).or(() -> RosterRules.badRole(kept.state(), by, null, role));
             if (refused.isEmpty() && kept.state().people().size() >= AccessLimits.PEOPLE_MAX) {
                 refused = Optional.of(Refused.of(Refused.Why.TOO_MANY, AccessLimits.PEOPLE_MAX));
             }
@@ -85,7 +84,7 @@ public final class Roster {
 
     /** Calls somebody by another name. */
     public Outcome<Person> rename(Actor by, String id, String name) {
-        return change(by, id, p -> p.withName(name.strip()), p -> badName(name));
+        return change(by, id, p -> p.withName(name.strip()), p -> RosterRules.badName(name));
     }
 
     /** Gives somebody another role. */
@@ -95,16 +94,16 @@ public final class Roster {
                 id,
                 p -> p.withRole(role),
                 p ->
-                        role != Role.OWNER && isLastOwner(p)
+                        role != Role.OWNER && RosterRules.isLastOwner(kept.state(), p)
                                 ? Optional.of(Refused.of(Refused.Why.LAST_OWNER))
-                                : badRole(by, p.role(), role));
+                                : RosterRules.badRole(kept.state(), by, p.role(), role));
     }
 
     /** Somebody no longer works here: PIN, password and sessions are gone at once. */
     public Outcome<Person> endPerson(Actor by, String id) {
         synchronized (kept) {
             Outcome<Person> ended =
-                    change(by, id, p -> p.gone(tools.clock().millis()), this::notLastOwner);
+                    change(by, id, p -> p.gone(tools.clock().millis()), p -> RosterRules.notLastOwner(kept.state(), p));
             ended.value().ifPresent(person -> endSessionsOf(person.id()));
             return ended;
         }
@@ -122,7 +121,7 @@ public final class Roster {
             }
             long nowMs = tools.clock().millis();
             Outcome<Person> ended =
-                    change(by, id, p -> p.gone(nowMs).withName(""), this::notLastOwner);
+                    change(by, id, p -> p.gone(nowMs).withName(""), p -> RosterRules.notLastOwner(kept.state(), p));
             ended.value().ifPresent(person -> endSessionsOf(person.id()));
             return ended;
         }
@@ -169,7 +168,7 @@ public final class Roster {
     /** Sets a lead's or owner's password; see {@link #secret}. */
     public CompletableFuture<Outcome<Person>> setPassword(Actor by, String id, String password) {
         if (!Secrets.isPassword(password)) {
-            return CompletableFuture.completedFuture(noPassword());
+            return CompletableFuture.completedFuture(RosterRules.noPassword());
         }
         return hashed(
                 password,
@@ -178,7 +177,7 @@ public final class Roster {
                                 by,
                                 id,
                                 p -> p.withPassword(hash),
-                                Roster::noPasswordHere,
+                                RosterRules::noPasswordHere,
                                 Throttle.PASSWORD));
     }
 
@@ -200,7 +199,7 @@ public final class Roster {
 
     /** A code for one more device. */
     public Outcome<PairingOffer> offer(String name, Use use) {
-        if (!isName(name)) {
+        if (!RosterRules.isName(name)) {
             return Outcome.not(Refused.Why.NAME_FORM, Limits.NAME_CHARS_MAX);
         }
         String code = Secrets.code(tools.chance().get());
@@ -272,7 +271,7 @@ public final class Roster {
     public Outcome<MadeToken> makeToken(Actor by, String name, Role role) {
         synchronized (kept) {
             int number = kept.state().tokens().size() + 1;
-            if (!isName(name)) {
+            if (!RosterRules.isName(name)) {
                 return Outcome.not(Refused.Why.NAME_FORM, Limits.NAME_CHARS_MAX);
             }
             if (role == Role.OWNER && by.role() != Role.OWNER) {
@@ -365,62 +364,11 @@ public final class Roster {
         }
     }
 
-    private static Optional<Refused> badName(String name) {
-        return isName(name)
-                ? Optional.empty()
-                : Optional.of(Refused.of(Refused.Why.NAME_FORM, Limits.NAME_CHARS_MAX));
-    }
-
-    /** Only an owner makes an owner, and of them there are few. */
-    private Optional<Refused> badRole(Actor by, Role before, Role role) {
-        if (role != Role.OWNER || before == Role.OWNER) {
-            return Optional.empty();
-        }
-        if (by.role() != Role.OWNER) {
-            return Optional.of(Refused.of(Refused.Why.OWNERS_ONLY));
-        }
-        long owners =
-                kept.state().people().stream()
-                        .filter(p -> p.role() == Role.OWNER && !p.ended())
-                        .count();
-        return owners >= AccessLimits.OWNERS_MAX
-                ? Optional.of(Refused.of(Refused.Why.TOO_MANY, AccessLimits.OWNERS_MAX))
-                : Optional.empty();
-    }
-
-    private static Optional<Refused> noPasswordHere(Person person) {
-        return person.role().hasPassword()
-                ? Optional.empty()
-                : Optional.of(Refused.of(Refused.Why.ROLE_WITHOUT_PASSWORD));
-    }
-
-    private Optional<Refused> notLastOwner(Person person) {
-        return isLastOwner(person)
-                ? Optional.of(Refused.of(Refused.Why.LAST_OWNER))
-                : Optional.empty();
-    }
-
-    private boolean isLastOwner(Person person) {
-        List<Person> owners = kept.state().owners();
-        return owners.size() == 1 && owners.get(0).id().equals(person.id());
-    }
-
     private void endSessionsOf(String personId) {
         kept.end(session -> session.personId().equals(personId));
     }
 
     private String nextPerson() {
         return "s" + (kept.state().people().size() + 1);
-    }
-
-    private static boolean isName(String name) {
-        return !name.isBlank() && name.strip().length() <= Limits.NAME_CHARS_MAX;
-    }
-
-    private static <A> Outcome<A> noPassword() {
-        return Outcome.not(
-                Refused.Why.PASSWORD_FORM,
-                AccessLimits.PASSWORD_CHARS_MIN,
-                AccessLimits.PASSWORD_CHARS_MAX);
     }
 }

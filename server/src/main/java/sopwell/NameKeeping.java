@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import sopwell.access.Access;
@@ -19,6 +18,8 @@ import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.audit.AuditEvent.Of;
 import sopwell.desk.NameErasing;
 import sopwell.desk.Replay;
+import sopwell.journal.Happening;
+import sopwell.journal.Told;
 import sopwell.log.EventLog;
 import sopwell.storage.PrivacyLimits;
 import sopwell.storage.PrivacyRule;
@@ -73,7 +74,7 @@ final class NameKeeping implements AutoCloseable {
         try {
             eraseDue(() -> here.rests(PrivacyLimits.ERASE_PAUSE_MILLIS));
         } catch (RuntimeException fault) {
-            LOGGER.log(Level.WARNING, "names could not be erased; tomorrow tries again", fault);
+            Told.of(Happening.NAMES_STAY).fault(fault).to(LOGGER);
         }
     }
 
@@ -105,7 +106,10 @@ final class NameKeeping implements AutoCloseable {
                         date -> erasing.staff(date, in(kept), Optional.empty()),
                         rest);
         if (guests + staff > 0) {
-            LOGGER.info("erased " + guests + " names of guests and " + staff + " of staff");
+            Told.of(Happening.NAMES_ERASED)
+                    .with("guests", guests)
+                    .with("staff", staff)
+                    .to(LOGGER);
         }
     }
 

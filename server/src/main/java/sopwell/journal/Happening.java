@@ -38,6 +38,8 @@ public enum Happening {
     READING_ONLY(Weight.ERROR, "writing failed again and again: only reading now"),
     WRITING_AGAIN(Weight.INFO, "the disk is well again: writing as before"),
     READ_AGAIN(Weight.WARNING, "what did not look right is looked at once more"),
+    NAMES_ERASED(Weight.INFO, "names were kept as long as they may be and are erased"),
+    NAMES_STAY(Weight.WARNING, "names could not be erased; tomorrow tries again"),
     PLAN_UNKEPT(Weight.WARNING, "a day's plan of prep could not be kept"),
     AUTHORITY_MADE(Weight.INFO, "a new authority was made: every tablet must trust it once"),
     CERTIFICATE_MADE(Weight.INFO, "a new certificate was made"),

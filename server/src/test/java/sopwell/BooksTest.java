@@ -65,7 +65,7 @@ class BooksTest {
         said(b -> b.rebuild());
         String said = said(b -> b.check());
         assertTrue(said.contains("the log holds "), said);
-        String head = "Sopwell " + Version.NUMBER + ", schema 5\nchecked at 2026-11-28T14:05:06Z\n";
+        String head = "Sopwell " + Version.NUMBER + ", schema 6\nchecked at 2026-11-28T14:05:06Z\n";
         assertTrue(said.startsWith(head + "there is no good backup\n"), said);
     }
 

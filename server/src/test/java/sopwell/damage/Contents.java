@@ -17,7 +17,7 @@ import java.util.List;
 final class Contents {
     private static final String RARE =
             "('day-opened', 'day-closed', 'menu-adopted', 'recipes-adopted', 'calendar-set',"
-                    + " 'out-marked', 'out-lifted', 'past-day-kept', 'done-by')";
+                    + " 'out-marked', 'out-lifted', 'past-day-kept', 'done-by', 'names-erased')";
 
     /** The rows, both indexes on their own, and the tables. */
     private static final List<String> QUERIES =

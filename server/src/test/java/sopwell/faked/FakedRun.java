@@ -93,8 +93,7 @@ final class FakedRun {
     /** Lines of the stand's log about steps. */
     private long noted() throws IOException {
         try (Stream<String> lines = Files.lines(data.resolveSibling(data.getFileName() + ".err"))) {
-            return lines.filter(line -> line.contains("the box's clock is off the stand's by"))
-                    .count();
+            return lines.filter(line -> line.contains(" clock-wrong offMillis=")).count();
         }
     }
 

@@ -53,7 +53,7 @@ final class Deeds {
         often(3, hands::ask);
         often(3, hands::answer);
         often(9, counter::pay);
-        often(2, counter::refund);
+        often(5, counter::refund);
         often(2, counter::openTill);
         often(3, counter::move);
         often(1, counter::closeTill);

@@ -106,10 +106,7 @@ final class NameKeeping implements AutoCloseable {
                         date -> erasing.staff(date, in(kept), Optional.empty()),
                         rest);
         if (guests + staff > 0) {
-            Told.of(Happening.NAMES_ERASED)
-                    .with("guests", guests)
-                    .with("staff", staff)
-                    .to(LOGGER);
+            Told.of(Happening.NAMES_ERASED).with("guests", guests).with("staff", staff).to(LOGGER);
         }
     }
 

@@ -68,7 +68,9 @@ public final class Roster {
     /** Takes somebody on. */
     public Outcome<Person> addPerson(Actor by, String name, Role role) {
         synchronized (kept) {
-            Optional<Refused> refused = RosterRules.badName(name).or(() -> RosterRules.badRole(kept.state(), by, null, role));
+            Optional<Refused> refused =
+                    RosterRules.badName(name)
+                            .or(() -> RosterRules.badRole(kept.state(), by, null, role));
             if (refused.isEmpty() && kept.state().people().size() >= AccessLimits.PEOPLE_MAX) {
                 refused = Optional.of(Refused.of(Refused.Why.TOO_MANY, AccessLimits.PEOPLE_MAX));
             }
@@ -103,7 +105,11 @@ public final class Roster {
     public Outcome<Person> endPerson(Actor by, String id) {
         synchronized (kept) {
             Outcome<Person> ended =
-                    change(by, id, p -> p.gone(tools.clock().millis()), p -> RosterRules.notLastOwner(kept.state(), p));
+                    change(
+                            by,
+                            id,
+                            p -> p.gone(tools.clock().millis()),
+                            p -> RosterRules.notLastOwner(kept.state(), p));
             ended.value().ifPresent(person -> endSessionsOf(person.id()));
             return ended;
         }
@@ -121,7 +127,11 @@ public final class Roster {
             }
             long nowMs = tools.clock().millis();
             Outcome<Person> ended =
-                    change(by, id, p -> p.gone(nowMs).withName(""), p -> RosterRules.notLastOwner(kept.state(), p));
+                    change(
+                            by,
+                            id,
+                            p -> p.gone(nowMs).withName(""),
+                            p -> RosterRules.notLastOwner(kept.state(), p));
             ended.value().ifPresent(person -> endSessionsOf(person.id()));
             return ended;
         }

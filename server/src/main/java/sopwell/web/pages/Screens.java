@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import sopwell.access.Access;
 import sopwell.access.Actor;
 import sopwell.access.Person;
+import sopwell.money.CardNumber;
 import sopwell.orders.StandSettings;
 import sopwell.web.Gate;
 import sopwell.web.Languages;
@@ -73,7 +74,10 @@ final class Screens {
                 access.state().person(actor.personId()).map(Person::name).orElse(""));
     }
 
-    /** What a page was asked for besides settings; what was sent in a form is no address. */
+    /**
+     * What a page was asked for besides settings; what was sent in a form is no address, and what
+     * looks like a card's number does not come back.
+     */
     private static String rest(HttpServerExchange exchange) {
         if (!exchange.getRequestMethod().equals(Methods.GET)) {
             return "";
@@ -81,6 +85,7 @@ final class Screens {
         String rest =
                 exchange.getQueryParameters().entrySet().stream()
                         .filter(asked -> !SETTINGS.contains(asked.getKey()))
+                        .filter(asked -> !CardNumber.isIn(asked.getValue().getFirst()))
                         .map(asked -> named(asked.getKey(), asked.getValue().getFirst()))
                         .collect(Collectors.joining("&"));
         return rest.length() > REST_CHARS_MAX ? "" : rest;

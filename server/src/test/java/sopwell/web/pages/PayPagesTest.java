@@ -236,11 +236,8 @@ class PayPagesTest {
         Map<String, String> form = Map.of("key", "k", "call", "beef", "taken-at", "" + atMs);
         String body = stand.press("/counter/orders", "k", form).body();
         assertFalse(body.contains("card’s number in it"), body);
-        String number = CARD.replace(" ", "");
-        String search = stand.get("/orders?find=" + number).body();
-        // The whole number: a few of its digits may stand in the name of a file.
-        assertFalse(search.contains(number), "what was searched for does not come back");
-        assertFalse(search.contains(CARD), search);
+        String search = stand.get("/orders?find=" + CARD.replace(" ", "")).body();
+        assertFalse(search.contains("4111"), "what was searched for does not come back");
     }
 
     private String panel(String order) {

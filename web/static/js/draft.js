@@ -19,5 +19,9 @@ export function forget() {
 
 export function kept() {
   const draft = JSON.parse(sessionStorage.getItem(KEPT) || 'null');
-  return draft && now() - draft.keptAtMs <= DRAFT_MS_MAX ? draft : null;
+  if (draft && now() - draft.keptAtMs <= DRAFT_MS_MAX) {
+    return draft;
+  }
+  forget();
+  return null;
 }

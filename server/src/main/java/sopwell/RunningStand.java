@@ -263,7 +263,8 @@ final class RunningStand implements AutoCloseable {
                         server.cuts(),
                         backups::state,
                         clock::state,
-                        checking::found),
+                        checking::found,
+                        disk::state),
                 clock);
     }
 

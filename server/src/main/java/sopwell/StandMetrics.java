@@ -1,9 +1,6 @@
 package sopwell;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.file.FileStore;
-import java.nio.file.Files;
 import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -14,6 +11,7 @@ import sopwell.backup.BackupState;
 import sopwell.desk.ClockState;
 import sopwell.desk.Desk;
 import sopwell.desk.DeskTally;
+import sopwell.desk.DiskState;
 import sopwell.desk.Follower;
 import sopwell.log.LogFault;
 import sopwell.metrics.OwnProcess;
@@ -47,7 +45,8 @@ final class StandMetrics {
             Cuts cuts,
             Supplier<BackupState> backup,
             Supplier<ClockState> clockState,
-            Supplier<LogState> log) {}
+            Supplier<LogState> log,
+            Supplier<DiskState> disk) {}
 
     /** What the stand itself says. */
     private record Open(long seq, boolean day, int orders, OptionalLong oldestMs) {}
@@ -124,11 +123,19 @@ final class StandMetrics {
         to.now("sopwell_log_events", "Events in the log.", open.seq());
         try {
             to.now("sopwell_log_bytes", "Size of the log.", of.folder().logBytes());
-            FileStore disk = Files.getFileStore(of.folder().path());
-            to.now("sopwell_disk_free_bytes", "Room on the log's disk.", disk.getUsableSpace());
-        } catch (LogFault | IOException untold) {
+        } catch (LogFault untold) {
             to.now("sopwell_log_bytes", "Size of the log.", Double.NaN);
         }
+        DiskState disk = of.disk().get();
+        disk.freeBytes()
+                .ifPresent(
+                        free ->
+                                to.now("sopwell_disk_free_bytes", "Room on the log's disk.", free));
+        to.now(
+                "sopwell_disk_state",
+                "1 at how the log's disk is.",
+                "state",
+                oneOf(DiskState.Kind.values(), disk.kind()));
         LogState state = of.log().get();
         state.checkedAtMs()
                 .ifPresent(
@@ -173,16 +180,24 @@ final class StandMetrics {
                                         "Age of the newest good backup.",
                                         seconds(good.atMs())));
         to.now("sopwell_backups", "Good backups.", backup.kept());
-        Map<String, Integer> warnings = new LinkedHashMap<>();
-        for (BackupState.Warning one : BackupState.Warning.values()) {
-            warnings.put(word(one), one == backup.warning() ? 1 : 0);
+        to.now(
+                "sopwell_backup_state",
+                "1 at how the backups are.",
+                "state",
+                oneOf(BackupState.Warning.values(), backup.warning()));
+        to.now(
+                "sopwell_clock_state",
+                "1 at how the box's clock is.",
+                "state",
+                oneOf(ClockState.Trust.values(), of.clockState().get().trust()));
+    }
+
+    private static <E extends Enum<E>> Map<String, Integer> oneOf(E[] all, E now) {
+        Map<String, Integer> each = new LinkedHashMap<>();
+        for (E one : all) {
+            each.put(word(one), one == now ? 1 : 0);
         }
-        to.now("sopwell_backup_state", "1 at how the backups are.", "state", warnings);
-        Map<String, Integer> clocks = new LinkedHashMap<>();
-        for (ClockState.Trust one : ClockState.Trust.values()) {
-            clocks.put(word(one), one == of.clockState().get().trust() ? 1 : 0);
-        }
-        to.now("sopwell_clock_state", "1 at how the box's clock is.", "state", clocks);
+        return each;
     }
 
     private double seconds(long sinceMs) {

@@ -66,8 +66,9 @@ public final class Desk implements AutoCloseable {
      */
     public CompletableFuture<Answer> submit(String key, String fingerprint, StandCommand command) {
         if (guard.isReadingOnly()) {
-            Refusal refusal = Refusal.of(Reason.READING_ONLY);
-            return CompletableFuture.completedFuture(Answer.refused(refusal));
+            Answer refused = Answer.refused(Refusal.of(Reason.READING_ONLY));
+            tally.count(command, refused, null);
+            return CompletableFuture.completedFuture(refused);
         }
         DeskRequest request = new DeskRequest(key, fingerprint, command);
         CompletableFuture<Answer> counted =

@@ -37,7 +37,8 @@ public final class DiskGuard {
     private final LongSupplier nanos;
     private final Deque<Long> failures = new ArrayDeque<>();
     private OptionalLong freeBytes = OptionalLong.empty();
-    private boolean readingOnly;
+    private volatile boolean readingOnly;
+    private boolean unseen;
 
     /** How much is free where the log is. */
     @FunctionalInterface
@@ -92,7 +93,7 @@ public final class DiskGuard {
         }
     }
 
-    synchronized boolean isReadingOnly() {
+    boolean isReadingOnly() {
         return readingOnly;
     }
 
@@ -140,12 +141,17 @@ public final class DiskGuard {
     /** A disk that does not say what is free is taken for one with room: writing will tell. */
     private void ask() {
         OptionalLong now = OptionalLong.empty();
+        IOException fault = null;
         try {
             now = OptionalLong.of(space.freeBytes());
         } catch (IOException unknown) {
-            LOGGER.log(Level.FINE, "the disk does not say how much is free", unknown);
+            fault = unknown;
         }
         synchronized (this) {
+            if (fault != null && !unseen) {
+                Told.of(Happening.DISK_UNSEEN).fault(fault).to(LOGGER);
+            }
+            unseen = fault != null;
             DiskState.Kind before = kind();
             freeBytes = now;
             DiskState.Kind after = kind();

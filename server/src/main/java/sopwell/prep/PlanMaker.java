@@ -221,16 +221,10 @@ public final class PlanMaker {
 
     private Terms terms() {
         PrepTerms numbers = ask.terms().numbers();
-        int said =
-                book.resources().stream()
-                        .filter(one -> one.id().equals("hands"))
-                        .mapToInt(one -> one.slots())
-                        .findFirst()
-                        .orElse(PrepTerms.HANDS_USUAL);
         return new Terms(
                 stakes,
                 ask.terms().kitchen().reviewDays(),
-                numbers.hands() > 0 ? numbers.hands() : said,
+                numbers.hands() > 0 ? numbers.hands() : PrepTerms.handsOf(book),
                 ask.coolMinutesMax(),
                 numbers.deliveredBy(),
                 ask.terms().kitchen().away());

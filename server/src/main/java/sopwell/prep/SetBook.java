@@ -1,6 +1,7 @@
 package sopwell.prep;
 
 import java.time.DayOfWeek;
+import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -56,12 +57,13 @@ final class SetBook {
             for (Resource resource : book.resources()) {
                 if (resource.id().equals(one.resource())) {
                     int slots = one.slots() == 0 ? resource.slots() : one.slots();
-                    busy.add(
-                            new Busy(
-                                    one.resource(),
-                                    Math.min(slots, resource.slots()),
-                                    one.from().atZone(ask.when().zone()).toInstant(),
-                                    one.until().atZone(ask.when().zone()).toInstant()));
+                    Instant from = one.from().atZone(ask.when().zone()).toInstant();
+                    Instant until = one.until().atZone(ask.when().zone()).toInstant();
+                    // In the hour that a spring night leaves out, nothing is out.
+                    if (from.isBefore(until)) {
+                        int places = Math.min(slots, resource.slots());
+                        busy.add(new Busy(one.resource(), places, from, until));
+                    }
                 }
             }
         }

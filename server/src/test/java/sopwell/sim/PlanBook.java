@@ -37,11 +37,6 @@ final class PlanBook {
     }
 
     void check(Stand stand) {
-        Optional<PlanKept> shown = stand.keptPlan().filter(plan -> is(plan.date()));
-        complaints.same(day.map(kept::get), shown, Invariant.PLANS, "the open day's plan", day);
-    }
-
-    private boolean is(LocalDate date) {
-        return day.filter(date::equals).isPresent();
+        complaints.same(day.map(kept::get), stand.keptPlan(), Invariant.PLANS, "the open day's plan", day);
     }
 }

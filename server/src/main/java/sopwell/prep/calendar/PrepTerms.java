@@ -2,6 +2,8 @@ package sopwell.prep.calendar;
 
 import java.time.LocalTime;
 import sopwell.Check;
+import sopwell.stock.recipes.RecipeBook;
+import sopwell.stock.recipes.Resource;
 
 /**
  * The numbers that the owner has set for the plan. Immutable.
@@ -36,6 +38,20 @@ public record PrepTerms(
                 goodwillCents >= 0 && withoutPercent >= 0 && nightPerMille >= 0,
                 "costs are 0 or more");
         Check.that(guessPieces >= 0 && hands >= 0, "a guess is 0 or more, and so are hands");
+    }
+
+    /** Whether the book means the hands by this, which steps take beside their ovens and benches. */
+    public static boolean isHands(Resource resource) {
+        return resource.id().equals("hands");
+    }
+
+    /** How many pairs of hands there are by the book, or by Sopwell's own choice. */
+    public static int handsOf(RecipeBook book) {
+        return book.resources().stream()
+                .filter(PrepTerms::isHands)
+                .mapToInt(Resource::slots)
+                .findFirst()
+                .orElse(HANDS_USUAL);
     }
 
     /** The same with so many pairs of hands. */

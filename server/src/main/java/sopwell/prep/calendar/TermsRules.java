@@ -127,7 +127,9 @@ final class TermsRules {
 
     private KitchenTerms out(TakeOut set) {
         Optional<Resource> resource =
-                book.resources().stream().filter(r -> r.id().equals(set.resource())).findFirst();
+                book.resources().stream()
+                        .filter(one -> one.id().equals(set.resource()) && !PrepTerms.isHands(one))
+                        .findFirst();
         int places = resource.map(Resource::slots).orElse(0);
         if (resource.isEmpty()) {
             read.refuse(Reason.UNKNOWN_RESOURCE, set.resource());

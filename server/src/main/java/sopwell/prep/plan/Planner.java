@@ -174,6 +174,9 @@ public final class Planner {
             Load one = new Load(recipe, 1, decisions.size(), need.by(date), fresh(made, date));
             int keepsTo = Math.max(date, keepsTo(made, one));
             int wanted = Math.min(need.dates(), need.next(date, review)) - 1;
+            if (review > 1 && lasts(made, shelf, new Window(date, date, keepsTo), out)) {
+                continue;
+            }
             if (keepsTo < wanted && review > 1) {
                 warnings.add(early(made.id(), need.by(date)));
             }
@@ -186,6 +189,11 @@ public final class Planner {
                 date = window.last();
             }
         }
+    }
+
+    /** Whether what is there is enough for a window: then no batch for several days begins in it. */
+    private boolean lasts(Ingredient made, Shelf shelf, Window window, double out) {
+        return sizing.decide(made.id(), shelf, window, out).lots() == 0;
     }
 
     private boolean isRefused(Recipe recipe) {

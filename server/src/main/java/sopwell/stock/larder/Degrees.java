@@ -14,12 +14,13 @@ final class Degrees {
 
     private Degrees() {}
 
-    /** The temperature that was typed, if it is one that food can have. */
+    /** The temperature that was typed, with a point or a comma, if it is one that food can have. */
     static Optional<Temperature> read(String degrees, boolean celsius) {
-        if (!DEGREES.matcher(degrees).matches()) {
+        String text = degrees.strip().replace('−', '-').replace(',', '.');
+        if (!DEGREES.matcher(text).matches()) {
             return Optional.empty();
         }
-        int tenths = new BigDecimal(degrees).movePointRight(1).intValueExact();
+        int tenths = new BigDecimal(text).movePointRight(1).intValueExact();
         Temperature read = celsius ? Temperature.tenthsC(tenths) : Temperature.tenthsF(tenths);
         boolean can =
                 read.isAtLeast(Limits.FOOD_LEAST_FAHRENHEIT)

@@ -91,7 +91,7 @@ final class BatchRoutes {
             default ->
                     new LarderCommand.TakeTemperature(
                             batch,
-                            ask.field("degrees").replace('−', '-'),
+                            ask.field("degrees"),
                             celsius,
                             ask.field("by"));
         };

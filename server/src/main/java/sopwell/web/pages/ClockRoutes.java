@@ -31,7 +31,7 @@ final class ClockRoutes {
                 new LarderCommand.StartClock(
                         ask.field("what"),
                         ask.field("long").equals("1"),
-                        degrees(ask),
+                        ask.field("degrees"),
                         context.settings().safety().food().celsius()));
     }
 
@@ -45,14 +45,10 @@ final class ClockRoutes {
                     default ->
                             new LarderCommand.MeasureClock(
                                     clock,
-                                    degrees(ask),
+                                    ask.field("degrees"),
                                     context.settings().safety().food().celsius());
                 };
         return send(ask, command);
-    }
-
-    private static String degrees(Ask ask) {
-        return ask.field("degrees").strip().replace('−', '-');
     }
 
     private Reply send(Ask ask, LarderCommand command) throws PageHandling.Interrupted {

@@ -175,8 +175,11 @@ public record ClocksView(BatchesView batches, Menu menu) {
         return safety().food().celsius() ? "°C" : "°F";
     }
 
-    /** The clock that should be measured first: the longer ones are watched. */
+    /** The clock that should be measured first: of the longer ones, that measured longest ago. */
     public Optional<String> toMeasure() {
-        return time().stream().filter(TimeClock::isLonger).map(TimeClock::id).findFirst();
+        return time().stream()
+                .filter(TimeClock::isLonger)
+                .min(Comparator.comparingLong(clock -> clock.last().atMs()))
+                .map(TimeClock::id);
     }
 }

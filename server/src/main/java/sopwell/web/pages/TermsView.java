@@ -66,13 +66,7 @@ public record TermsView(
 
     /** How many hands there are by the book, or by Sopwell's own choice. */
     public String bookHands() {
-        int hands =
-                book.resources().stream()
-                        .filter(one -> one.id().equals("hands"))
-                        .mapToInt(Resource::slots)
-                        .findFirst()
-                        .orElse(PrepTerms.HANDS_USUAL);
-        return t().of("terms.hands.book", hands);
+        return t().of("terms.hands.book", PrepTerms.handsOf(book));
     }
 
     /** The stand's first day as it is typed; empty when it is open. */
@@ -115,7 +109,7 @@ public record TermsView(
 
     /** What can be out of order. */
     public List<Resource> resources() {
-        return book.resources();
+        return book.resources().stream().filter(one -> !PrepTerms.isHands(one)).toList();
     }
 
     /** An outage in words. */
@@ -178,14 +172,14 @@ public record TermsView(
         for (Ingredient one : book.ingredients()) {
             Stakes stakes = plan.stakes().get(one.id());
             Optional<Cost> set = Optional.ofNullable(terms.kitchen().costs().get(one.id()));
-            if (stakes != null) {
+            if (stakes != null || set.isPresent()) {
                 rows.add(
                         new Each(
                                 one.id(),
                                 t().local(one.name()),
                                 words.unit(one, sopwell.stock.larder.Measures.id(one.unit())),
-                                cents(stakes.shortage(), one),
-                                cents(stakes.waste(), one),
+                                stakes == null ? "" : cents(stakes.shortage(), one),
+                                stakes == null ? "" : cents(stakes.waste(), one),
                                 set.map(Cost::shortCents).map(TermsView::typed).orElse(""),
                                 set.map(Cost::wasteCents).map(TermsView::typed).orElse("")));
             }

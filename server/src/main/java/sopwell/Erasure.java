@@ -12,11 +12,16 @@ import java.util.stream.Stream;
 import sopwell.access.Access;
 import sopwell.access.Actor;
 import sopwell.access.Person;
+import sopwell.audit.AuditEvent.AccessChanged;
+import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.Who;
+import sopwell.desk.Answer;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.NameErasing;
 import sopwell.desk.Replay;
+import sopwell.desk.StandCommand;
+import sopwell.log.LogFault;
 import sopwell.orders.StandSettings;
 import sopwell.storage.DataFolder;
 import sopwell.storage.SqliteLog;
@@ -69,11 +74,24 @@ final class Erasure {
                                     : erasing.guests(date, BY)
                                             + erasing.staff(date, NameKeeping.in(kept), BY);
                 }
+                if (asked.person != null) {
+                    access.roster()
+                            .noted(id -> note(desk, id))
+                            .erasePerson(Actor.ANYBODY, asked.person);
+                }
                 out.println("erased: " + names + " names; what they were is gone from the log");
             }
-            if (asked.person != null) {
-                access.roster().erasePerson(Actor.ANYBODY, asked.person);
-            }
+        }
+    }
+
+    private static void note(Desk desk, String id) {
+        StandCommand erased =
+                new StandCommand.ForAccess(AccessChanged.ofPerson(Change.PERSON_ERASED, id));
+        String key = "erase " + id;
+        Answer answer =
+                desk.submit(key, key, new StandCommand.By(Who.AT_THIS_MACHINE, erased)).join();
+        if (answer.outcome() == Answer.Outcome.REFUSED) {
+            throw new LogFault("The name stays on the roster: that could not be noted.");
         }
     }
 

@@ -41,6 +41,9 @@ final class NameKeeping implements AutoCloseable {
     /** The newest date of which names of a kind are gone; only the task asks for it. */
     private final Map<Of, LocalDate> done = new EnumMap<>(Of.class);
 
+    /** Whose names were kept at the last look; only the task asks for it. */
+    private Set<String> keptThen = Set.of();
+
     /** What time it is, and where. */
     record Time(InstantSource clock, ZoneId zone) {}
 
@@ -94,11 +97,13 @@ final class NameKeeping implements AutoCloseable {
                 each(Of.GUESTS, guestsBefore, date -> erasing.guests(date, Optional.empty()), rest);
         LocalDate staffBefore = today.minusDays(rule.staffNamesDays());
         long beforeMs = staffBefore.atStartOfDay(time.zone()).toInstant().toEpochMilli();
-        if (access.roster().forgetLeft(beforeMs) > 0) {
+        access.roster().forgetLeft(beforeMs);
+        Set<String> kept = namesKept(access);
+        if (!kept.containsAll(keptThen)) {
             // Whoever was kept so far on days that are done is due there now.
             done.put(Of.STAFF, LocalDate.MIN);
         }
-        Set<String> kept = namesKept(access);
+        keptThen = kept;
         int staff =
                 each(
                         Of.STAFF,
@@ -139,7 +144,10 @@ final class NameKeeping implements AutoCloseable {
         return names;
     }
 
-    /** What the log says of earlier days: dates before the newest such one are done. */
+    /**
+     * What the log says of earlier days: dates before the newest such one are done. Staff's are
+     * looked at anew after each start, because the roster may have changed since.
+     */
     private void learn() {
         List<Long> places = log.placesOf(NamesErased.class);
         for (long place : places) {
@@ -149,7 +157,7 @@ final class NameKeeping implements AutoCloseable {
     }
 
     private void learn(NamesErased erased) {
-        if (erased.order().isEmpty()) {
+        if (erased.of() == Of.GUESTS && erased.order().isEmpty()) {
             done.merge(erased.of(), erased.date(), (a, b) -> a.isAfter(b) ? a : b);
         }
     }

@@ -54,7 +54,7 @@ final class StandAccess implements AutoCloseable {
             throws StartRefused {
         StandAccess opened = new StandAccess(folder, clock);
         try {
-            if (asked.ownerPasswordFile != null && folder.access().isEmpty()) {
+            if (asked.ownerPasswordFile != null && opened.access.isOpen()) {
                 set(opened.access, read(asked.ownerPasswordFile));
             }
             if (opened.access.isOpen() && !isLoopback(asked.host)) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -93,7 +94,10 @@ public final class Access {
                         Witness.Secret.PIN,
                         found.id(),
                         device.id()),
-                () -> tools.hasher().matches(pin, found.pinHash()),
+                () ->
+                        isStill(
+                                found,
+                                now -> now.hasPin() && tools.hasher().matches(pin, now.pinHash())),
                 () -> begin(new At(found, device, shown), 0, "", now()));
     }
 
@@ -121,14 +125,13 @@ public final class Access {
         if (!Secrets.isPassword(password)) {
             return noPassword();
         }
-        List<Person> owners = kept.state().owners();
         Optional<Device> paired = Optional.ofNullable(kept.deviceOf(shown.device()));
         String place = paired.map(device -> "owner@" + device.id()).orElse(UNPAIRED);
         Person[] found = new Person[1];
         return check(
                 new Door(place, Witness.Secret.OWNER, "", paired.map(Device::id).orElse("")),
                 () -> {
-                    found[0] = firstOf(owners, password);
+                    found[0] = firstOf(kept.state().owners(), password);
                     return found[0] != null;
                 },
                 () -> {
@@ -227,8 +230,19 @@ public final class Access {
                         Witness.Secret.PASSWORD,
                         person.id(),
                         at.device().id()),
-                () -> tools.hasher().matches(password, person.passwordHash()),
+                () ->
+                        isStill(
+                                person,
+                                now ->
+                                        now.hasPassword()
+                                                && tools.hasher()
+                                                        .matches(password, now.passwordHash())),
                 () -> begin(at, fresh(), "", signedInAtMs));
+    }
+
+    /** Looked at when its turn comes: the secret may have been replaced while the try waited. */
+    private boolean isStill(Person then, Predicate<Person> right) {
+        return kept.state().person(then.id()).filter(right).isPresent();
     }
 
     /** One try: taken first, looked at afterwards; all are forgotten when it was right. */

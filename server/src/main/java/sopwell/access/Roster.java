@@ -138,8 +138,8 @@ public final class Roster {
     }
 
     /**
-     * Forgets the names of those who left before a time. Of whom it is not known when they left, it
-     * is taken to be now.
+     * Forgets the names of those who left before a time, without a note: nobody asked for it. Of
+     * whom it is not known when they left, it is taken to be now.
      *
      * @return how many were forgotten
      */

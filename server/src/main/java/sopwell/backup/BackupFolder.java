@@ -94,9 +94,16 @@ final class BackupFolder {
 
     /** Throws away what was never finished; says whether there was any. */
     boolean sweep() {
-        List<Path> parts = list(ENDING + PART);
+        List<Path> parts =
+                list(ENDING + PART).stream().filter(part -> at(whole(part)).isPresent()).toList();
         parts.forEach(BackupFolder::delete);
         return !parts.isEmpty();
+    }
+
+    /** What a part would be called once it is finished. */
+    private static Path whole(Path part) {
+        String name = part.getFileName().toString();
+        return part.resolveSibling(name.substring(0, name.length() - PART.length()));
     }
 
     /** Throws away what the rule does not keep. */

@@ -18,13 +18,14 @@ import sopwell.audit.Who;
 import sopwell.log.Blanked;
 import sopwell.log.Blanking;
 import sopwell.log.EventLog;
+import sopwell.log.LogFault;
 import sopwell.log.Renaming;
 import sopwell.log.Renaming.Place;
 
 /**
  * Takes names out of the log, a business day at a time: so that a cashier's events of a day have
- * one name before and after, whatever happens in between. Waits for the desk. Thread-safe: one at a
- * time.
+ * one name before and after, whatever happens in between. Waits for the desk, and ends with a fault
+ * when the desk does not do it. Thread-safe: one at a time.
  */
 public final class NameErasing {
     /** What stands in somebody's words where a name was. */
@@ -157,12 +158,12 @@ public final class NameErasing {
                         of, date, order, from, to, blanked.get().names(), blanked.get().digest());
         StandCommand command = new StandCommand.ForNames(event);
         String key = "erase " + blanked.get().digest();
-        desk.submit(
-                        key,
-                        key,
-                        by.<StandCommand>map(who -> new StandCommand.By(who, command))
-                                .orElse(command))
-                .join();
+        StandCommand asked =
+                by.<StandCommand>map(who -> new StandCommand.By(who, command)).orElse(command);
+        Answer answer = desk.submit(key, key, asked).join();
+        if (answer.outcome() != Answer.Outcome.DONE) {
+            throw new LogFault("No names were taken out: nothing can be written just now.");
+        }
         erased.accept(date);
         return event.names();
     }

@@ -15,6 +15,7 @@ final class NameFields {
     private static final Map<String, Place> CASHIER = Map.of("cashier", Place.STAFF);
     private static final Map<String, Place> REASON = Map.of("reason", Place.WORDS);
     private static final Map<String, Place> TEXT = Map.of("text", Place.WORDS);
+    private static final Map<String, Place> NOTE = Map.of("note", Place.WORDS);
     private static final Map<String, Place> MOVED =
             Map.of("cashier", Place.STAFF, "reason", Place.WORDS);
 
@@ -37,6 +38,8 @@ final class NameFields {
                     Map.entry(EventName.QUERY_ANSWERED, TEXT),
                     Map.entry(EventName.PART_REMADE, TEXT),
                     Map.entry(EventName.INGREDIENT_WASTED, REASON),
+                    Map.entry(EventName.INGREDIENT_DELIVERED, NOTE),
+                    Map.entry(EventName.BATCH_STARTED, NOTE),
                     Map.entry(EventName.BATCH_DISCARDED, REASON),
                     Map.entry(EventName.TEMPERATURE_TAKEN, Map.of("by", Place.STAFF)));
 

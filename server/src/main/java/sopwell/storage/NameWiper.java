@@ -10,6 +10,7 @@ import sopwell.Check;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.log.Blanked;
 import sopwell.log.Entry;
+import sopwell.log.Event;
 import sopwell.log.Recorded;
 
 /**
@@ -31,14 +32,25 @@ final class NameWiper {
         return Optional.of(wiping.blanked());
     }
 
-    /** For each row of a command, if one of its events may name somebody; otherwise null. */
-    byte[] salt(Entry entry) {
-        if (entry.events().stream().map(EventCodec::name).noneMatch(NameFields::mayName)) {
+    /**
+     * Chance of its own for a row that may name somebody, or, as a command's first, whose
+     * fingerprint may; otherwise null. A row that keeps its chance must tell nothing of another's.
+     */
+    byte[] salt(Entry entry, int ordinal) {
+        boolean may =
+                ordinal == 0
+                        ? entry.events().stream().anyMatch(NameWiper::mayName)
+                        : mayName(entry.events().get(ordinal));
+        if (!may) {
             return null;
         }
         byte[] salt = new byte[SALT_BYTES];
         chance.nextBytes(salt);
         return salt;
+    }
+
+    private static boolean mayName(Event event) {
+        return NameFields.mayName(EventCodec.name(event));
     }
 
     /** By the places of those events that take names out, the rows that they take them out of. */

@@ -250,7 +250,6 @@ public final class SqliteLog implements EventLog {
     private void add(Entry entry, List<LogRow> rows, List<Recorded> recorded) {
         Check.that(!entry.events().isEmpty(), "an entry has at least one event");
         byte[] before = rows.isEmpty() ? end.hash() : rows.get(rows.size() - 1).hash();
-        byte[] salt = wiper.salt(entry);
         long lastAtMs = rows.isEmpty() ? end.atMs() : rows.get(rows.size() - 1).atMs();
         long atMs = Math.max(entry.atMs(), lastAtMs);
         for (int ordinal = 0; ordinal < entry.events().size(); ordinal++) {
@@ -269,7 +268,7 @@ public final class SqliteLog implements EventLog {
                                     ordinal,
                                     EventCodec.encode(event),
                                     null,
-                                    salt,
+                                    wiper.salt(entry, ordinal),
                                     null)
                             .hashed(chain, before);
             before = row.hash();

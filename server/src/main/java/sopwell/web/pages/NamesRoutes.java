@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletionException;
+import sopwell.log.LogFault;
 import sopwell.orders.Order;
 import sopwell.web.Reply;
 import sopwell.web.T;
@@ -52,7 +54,12 @@ final class NamesRoutes {
         if (order.isEmpty()) {
             return page(ask, 404, date, t.of("names.no-order", t.date(date)));
         }
-        int names = context.erasing().order(order.get().id(), date, Optional.of(ask.who()));
+        int names;
+        try {
+            names = context.erasing().order(order.get().id(), date, Optional.of(ask.who()));
+        } catch (LogFault | CompletionException unkept) {
+            throw new PageHandling.Interrupted(unkept);
+        }
         return page(ask, 200, date, t.get(names == 0 ? "names.none" : "names.erased"));
     }
 

@@ -12,7 +12,9 @@ import java.time.InstantSource;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sopwell.access.Actor;
 import sopwell.access.Noting;
+import sopwell.access.Role;
 import sopwell.access.Shown;
 import sopwell.storage.DataFolder;
 
@@ -52,6 +54,22 @@ class StandAccessTest {
     private void owner(String password) throws IOException, InterruptedException {
         String file = secret(password).toString();
         Main.main(new String[] {"owner", "--data", data().toString(), "--password-file", file});
+    }
+
+    @Test
+    void thePasswordFileCountsAlsoWhereSomebodyWasTakenOnBefore() throws Exception {
+        try (DataFolder folder = DataFolder.open(data());
+                StandAccess open = StandAccess.start(folder, serve("127.0.0.1"), CLOCK)) {
+            assertTrue(
+                    open.access().roster().addPerson(Actor.ANYBODY, "Ana", Role.LINE).isDone());
+        }
+        Config.Serve asked = serve("127.0.0.1");
+        asked.ownerPasswordFile = secret("a good password");
+        try (DataFolder folder = DataFolder.open(data());
+                StandAccess closed = StandAccess.start(folder, asked, CLOCK)) {
+            assertFalse(closed.access().isOpen());
+        }
+        assertTrue(isLetIn("a good password"));
     }
 
     @Test

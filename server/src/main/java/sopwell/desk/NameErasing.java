@@ -161,7 +161,10 @@ public final class NameErasing {
         StandCommand asked =
                 by.<StandCommand>map(who -> new StandCommand.By(who, command)).orElse(command);
         Answer answer = desk.submit(key, key, asked).join();
-        if (answer.outcome() != Answer.Outcome.DONE) {
+        boolean done =
+                answer.outcome() == Answer.Outcome.DONE
+                        || answer.outcome() == Answer.Outcome.REPEATED;
+        if (!done) {
             throw new LogFault("No names were taken out: nothing can be written just now.");
         }
         erased.accept(date);

@@ -58,13 +58,18 @@ public final class Texts {
         if (text.length() > charsMax) {
             return Optional.of(Refusal.of(Reason.TEXT_TOO_LONG, field, charsMax));
         }
-        boolean unclear =
-                text.codePoints()
-                        .anyMatch(
-                                point ->
-                                        Character.isISOControl(point)
-                                                || Character.getType(point) == Character.FORMAT
-                                                || Character.getType(point) == Character.SURROGATE);
-        return unclear ? Optional.of(Refusal.of(Reason.TEXT_UNCLEAR, field)) : Optional.empty();
+        return isClear(text)
+                ? Optional.empty()
+                : Optional.of(Refusal.of(Reason.TEXT_UNCLEAR, field));
+    }
+
+    /** Whether everything in a text can be shown: no signs that only steer. */
+    public static boolean isClear(String text) {
+        return text.codePoints()
+                .noneMatch(
+                        point ->
+                                Character.isISOControl(point)
+                                        || Character.getType(point) == Character.FORMAT
+                                        || Character.getType(point) == Character.SURROGATE);
     }
 }

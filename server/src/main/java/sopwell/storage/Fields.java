@@ -15,6 +15,7 @@ import java.util.function.Function;
 import sopwell.Limits;
 import sopwell.menu.Faults;
 import sopwell.menu.LocalText;
+import sopwell.orders.Texts;
 
 /**
  * Reads the fields of one JSON object, and notes everything that is missing, of the wrong type or
@@ -280,17 +281,10 @@ final class Fields {
                     where,
                     "The text has " + text.length() + " characters.",
                     "The most is " + Limits.WORD_CHARS_MAX + ".");
-        } else if (text.codePoints().anyMatch(Fields::isUnclear)) {
+        } else if (!Texts.isClear(text)) {
             faults.add(where, "The text has a character that can't be shown.", "Type it anew.");
         }
         return text;
-    }
-
-    private static boolean isUnclear(int point) {
-        int type = Character.getType(point);
-        return Character.isISOControl(point)
-                || type == Character.FORMAT
-                || type == Character.SURROGATE;
     }
 
     private long number(JsonNode node, String where, long min, long max) {

@@ -97,7 +97,7 @@ public final class PastPreps implements AutoCloseable {
                 asked.isPresent()
                         && asked.get().date().equals(date)
                         && asked.get().asOf().equals(plan.asOf())
-                        && !asked.get().found().isDone();
+                        && !asked.get().found().isCompletedExceptionally();
         if (!isSame) {
             asked = Optional.of(new Asked(date, plan.asOf(), read(date, plan)));
         }

@@ -2,6 +2,7 @@ package sopwell.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static sopwell.desk.NamedDays.CASHIER;
 import static sopwell.desk.NamedDays.FIRST;
@@ -15,14 +16,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.audit.Who;
+import sopwell.log.LogFault;
 import sopwell.log.Recorded;
 import sopwell.mix.TallyShelves;
+import sopwell.orders.Reason;
+import sopwell.orders.Refusal;
 import sopwell.storage.DataFolder;
 import sopwell.storage.NamesOnDisk;
 import sopwell.storage.SqliteLog;
@@ -86,6 +91,21 @@ class NameErasingTest {
         data.checkOf("millrace").newest(log.lastSeq(), log.lastSeq());
         assertTrue(book.wrong().isEmpty());
         assertEquals(0, erasing.guests(FIRST, Optional.empty()), "there is nothing left");
+    }
+
+    @Test
+    void whatTheDeskRefusesIsNotSaidToBeDone() throws IOException {
+        List<LocalDate> told = new ArrayList<>();
+        NameErasing refused =
+                new NameErasing(
+                        log,
+                        (key, print, command) ->
+                                CompletableFuture.completedFuture(
+                                        Answer.refused(Refusal.of(Reason.READING_ONLY))),
+                        told::add);
+        assertThrows(LogFault.class, () -> refused.guests(FIRST, Optional.empty()));
+        assertEquals(List.of(), told);
+        assertFalse(NamesOnDisk.with(folder, GUEST).isEmpty());
     }
 
     @Test

@@ -229,6 +229,30 @@ class TermsPlanTest {
         assertTrue(seldom > 0 && seldom < often, seldom + " against " + often);
     }
 
+    /** Otherwise each day's plan would begin one, for the day that has just come into reach. */
+    @Test
+    void aBatchForSeveralDaysBeginsWhenWhatIsThereNoLongerLasts() {
+        TreeMap<String, Integer> reviews = new TreeMap<>(Map.of("hot-relish", 4));
+        KitchenTerms four =
+                new KitchenTerms(
+                        Optional.empty(),
+                        Map.of(),
+                        new TreeSet<>(),
+                        List.of(),
+                        reviews,
+                        new TreeMap<>());
+        Optional<LocalDate> daily = first(plan(KitchenTerms.NONE), "hot-relish");
+        assertTrue(daily.isPresent());
+        assertEquals(daily, first(plan(four), "hot-relish"), "not before it is short");
+    }
+
+    private static Optional<LocalDate> first(MadePlan plan, String makes) {
+        return plan.plan().tasks().stream()
+                .filter(task -> task.makes().equals(makes))
+                .map(task -> task.why().firstDay())
+                .min(LocalDate::compareTo);
+    }
+
     private static long runs(MadePlan plan, String makes) {
         return plan.plan().tasks().stream()
                 .filter(task -> task.makes().equals(makes))

@@ -60,6 +60,7 @@ final class DaySim {
     private TroubledLog log;
     private SteppedDesk desk;
     private SteppedScreens screens;
+    private Answer lastAnswer;
     private int step;
 
     DaySim(long seed, Store store) {
@@ -154,7 +155,7 @@ final class DaySim {
 
     private CompletableFuture<Answer> submitted(String key, String print, StandCommand command) {
         run(List.of(new Asking(key, print, command)));
-        return CompletableFuture.completedFuture(null);
+        return CompletableFuture.completedFuture(lastAnswer);
     }
 
     /** Most of what is done is done by somebody. */
@@ -250,6 +251,7 @@ final class DaySim {
                         + answer.refusal().map(r -> r.reason().toString()).orElse("")
                         + answer.events().size());
         validator.answered(asking.key(), answer);
+        lastAnswer = answer;
         if (answer.outcome() == Answer.Outcome.DONE
                 || answer.outcome() == Answer.Outcome.REPEATED) {
             validator.askedBy(asking.key(), People.behind(asking.command()));

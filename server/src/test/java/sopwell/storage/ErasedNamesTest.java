@@ -15,16 +15,20 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sopwell.Check;
+import sopwell.audit.AuditEvent.DoneBy;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.audit.AuditEvent.Of;
+import sopwell.audit.Who;
 import sopwell.log.Blanked;
 import sopwell.log.Blanking;
+import sopwell.log.Entry;
 import sopwell.log.LogFault;
 import sopwell.log.Renaming.Place;
 
@@ -201,6 +205,23 @@ class ErasedNamesTest {
         run("DROP TABLE kept");
         run("DROP TABLE proofs");
         check();
+    }
+
+    /** Chance that stayed with what somebody did would let names be tried on what they did. */
+    @Test
+    void eachRowHasChanceOfItsOwnAndARowWithoutNamesHasNone() {
+        Entry paid =
+                new Entry(
+                        5_000,
+                        "key",
+                        "print",
+                        List.of(
+                                Samples.placed(1, NAME),
+                                Samples.placed(2, NAME),
+                                new DoneBy(new Who("s3", "d2", "", "lead"))));
+        NameWiper wiper = new NameWiper();
+        assertFalse(Arrays.equals(wiper.salt(paid, 0), wiper.salt(paid, 1)));
+        assertEquals(null, wiper.salt(paid, 2));
     }
 
     private Connection connection() throws SQLException {

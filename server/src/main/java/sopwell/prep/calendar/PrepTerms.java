@@ -40,7 +40,7 @@ public record PrepTerms(
         Check.that(guessPieces >= 0 && hands >= 0, "a guess is 0 or more, and so are hands");
     }
 
-    /** Whether the book means the hands by this, which steps take beside their ovens and benches. */
+    /** Whether the book means the hands by this, which steps take beside ovens and benches. */
     public static boolean isHands(Resource resource) {
         return resource.id().equals("hands");
     }

@@ -191,7 +191,7 @@ public final class Planner {
         }
     }
 
-    /** Whether what is there is enough for a window: then no batch for several days begins in it. */
+    /** Whether what is there is enough for a window: no batch for several days begins there. */
     private boolean lasts(Ingredient made, Shelf shelf, Window window, double out) {
         return sizing.decide(made.id(), shelf, window, out).lots() == 0;
     }

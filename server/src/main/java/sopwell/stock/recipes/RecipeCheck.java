@@ -37,6 +37,7 @@ public final class RecipeCheck {
     public static RecipeFindings of(RecipeParts parts, Menu menu) {
         FoundFaults faults = new FoundFaults();
         RecipeCheck check = new RecipeCheck(parts, faults);
+        check.counts();
         check.ingredients();
         check.recipes();
         check.resources();
@@ -47,6 +48,14 @@ public final class RecipeCheck {
         List<RecipeNotice> notices =
                 faults.all().isEmpty() ? RecipeNotices.of(parts, menu) : List.of();
         return new RecipeFindings(faults.all(), notices);
+    }
+
+    /** As many as the log can be read with again. */
+    private void counts() {
+        faults.number("/ingredients", parts.ingredients().size(), 0, Limits.MENU_ENTRIES_MAX);
+        faults.number("/recipes", parts.recipes().size(), 0, Limits.MENU_ENTRIES_MAX);
+        faults.number("/uses", parts.uses().size(), 0, Limits.MENU_ENTRIES_MAX);
+        faults.number("/resources", parts.resources().size(), 0, Limits.MENU_ENTRIES_MAX);
     }
 
     private void ingredients() {

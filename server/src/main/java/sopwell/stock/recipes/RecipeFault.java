@@ -86,6 +86,8 @@ public record RecipeFault(String place, Kind kind, List<String> args) {
         NO_SUPPLIER,
         /** A name that must be there in both languages is not there in one. */
         NO_NAME,
+        /** How many characters a text may have; it is longer, or some of them can't be shown. */
+        NO_TEXT,
         /** The name. */
         NAME_TAKEN
     }

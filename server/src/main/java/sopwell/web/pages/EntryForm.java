@@ -134,8 +134,14 @@ final class EntryForm {
         return box(row + "." + field, Kind.TEXT, label(row, field), List.of());
     }
 
+    /** What stands in the book and can't be chosen any more stays, so that it is seen as wrong. */
     private EntryBox choice(String row, String field, List<Choice> choices) {
-        return box(row + "." + field, Kind.CHOICE, label(row, field), choices);
+        String value = typed.getOrDefault(row + "." + field, "");
+        List<Choice> all = new ArrayList<>(choices);
+        if (!value.isEmpty() && choices.stream().noneMatch(one -> one.value().equals(value))) {
+            all.add(new Choice(value, value));
+        }
+        return box(row + "." + field, Kind.CHOICE, label(row, field), all);
     }
 
     private EntryBox tick(String name, String label) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import sopwell.desk.Answer;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
 import sopwell.menu.Menu;
@@ -152,28 +151,21 @@ final class EntryRoutes {
 
     private Reply adopt(Ask ask, RecipeParts parts, Saved saved, PageHandling.NotDone notDone)
             throws PageHandling.Interrupted {
-        T t = ask.screen().t();
-        if (!ask.hasKey()) {
-            return notDone.say(400, t.get("api.key-missing"));
-        }
         StandCommand command =
                 new StandCommand.AdoptRecipes(
                         context.recipes().book().apply(parts), ask.field("revision"));
-        Answer answer =
-                PageHandling.await(
-                        context.desk().submit(ask.key(), ask.fingerprint(), ask.by(command)));
-        return switch (answer.outcome()) {
-            case DONE, REPEATED -> saved.reply();
-            case REFUSED -> {
-                Reason reason = answer.refusal().orElseThrow().reason();
-                yield notDone.say(
-                        PageRoutes.status(reason),
-                        reason == Reason.RECIPES_CHANGED
-                                ? t.get("recipes.meanwhile")
-                                : t.sentence(answer.refusal().orElseThrow(), menu()));
-            }
-            case KEY_REUSED -> notDone.say(422, t.get("send.key"));
-        };
+        return handling.press(
+                ask,
+                command,
+                events -> saved.reply(),
+                (status, why) -> notDone.say(status, meanwhile(status, why, ask.screen().t())));
+    }
+
+    /** Whoever was late is told in the page's own words. */
+    private static String meanwhile(int status, String why, T t) {
+        return status == PageRoutes.status(Reason.RECIPES_CHANGED)
+                ? t.get("recipes.meanwhile")
+                : why;
     }
 
     private Reply retire(Ask ask) throws PageHandling.Interrupted {
@@ -181,7 +173,10 @@ final class EntryRoutes {
         String id = ask.in("ingredient");
         RecipeBook book = book();
         if (!book.hasIngredient(id)) {
-            return unknown(ask);
+            // Pressed twice, it is gone as it was wished.
+            return ask.hasKey() && id.matches("[a-z0-9-]+")
+                    ? PageHandling.redirect(RECIPES + "?retired=" + id)
+                    : unknown(ask);
         }
         RecipeNames names = new RecipeNames(book, menu(), t);
         List<String> takers = names.takers(id);
@@ -240,7 +235,15 @@ final class EntryRoutes {
                 ask,
                 form.parts(),
                 () -> PageHandling.redirect(RECIPES + "?saved=1"),
-                (status, why) ->
-                        kitchen(ask, status, new Form("", book(), typed, List.of(why)), Map.of()));
+                (status, why) -> {
+                    RecipeBook now = book();
+                    List<String> changes = new ArrayList<>(List.of(why));
+                    changes.addAll(
+                            EntryPage.changes(
+                                    KitchenForm.groups(t, KitchenForm.of(now), Map.of()),
+                                    KitchenForm.groups(t, typed, Map.of()),
+                                    t));
+                    return kitchen(ask, status, new Form("", now, typed, changes), Map.of());
+                });
     }
 }

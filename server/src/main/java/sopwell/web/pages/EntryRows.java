@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import sopwell.Limits;
 
 /**
  * The rows of a form that can grow: named {@code step.0.minutes}, {@code step.1.minutes} and so on.
@@ -23,10 +24,8 @@ record EntryRows(String name, List<String> texts) {
     static final EntryRows USES = new EntryRows("use", List.of("item", "option", "much"));
     static final EntryRows RESOURCES = new EntryRows("place", List.of("en", "es", "slots", "turn"));
 
-    /** More rows in a form than any recipe has. */
-    static final int ROWS_MAX = 60;
-
-    static final List<EntryRows> OF_ENTRIES = List.of(CONTAINERS, INPUTS, YIELDS, STEPS, USES);
+    /** As many rows as a list of the book may have. */
+    static final int ROWS_MAX = Limits.MENU_ENTRIES_MAX;
 
     /** What a row's fields are called. */
     String at(int row) {

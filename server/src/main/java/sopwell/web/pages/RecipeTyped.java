@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import sopwell.Limits;
 import sopwell.menu.LocalText;
+import sopwell.orders.Texts;
 import sopwell.stock.recipes.AmountText;
 import sopwell.stock.recipes.RecipeFault;
 import sopwell.stock.recipes.RecipeFault.Kind;
@@ -26,17 +28,20 @@ final class RecipeTyped {
     private final Map<String, RecipeFault> faults = new LinkedHashMap<>();
     private final Map<String, String> fieldAt = new LinkedHashMap<>();
 
+    /** Reads nothing yet, but what the log could not be read with again is wrong already. */
     RecipeTyped(Map<String, String> typed) {
         this.typed = typed;
+        typed.forEach(
+                (field, text) -> {
+                    if (text.length() > Limits.WORD_CHARS_MAX || !Texts.isClear(text)) {
+                        wrong(field, Kind.NO_TEXT, Integer.toString(Limits.WORD_CHARS_MAX));
+                    }
+                });
     }
 
     /** What could not be read, by field. */
     Map<String, RecipeFault> faults() {
         return faults;
-    }
-
-    boolean has(String field) {
-        return typed.containsKey(field);
     }
 
     /** What stands in a field, without spaces around it; empty when it was not sent. */

@@ -86,6 +86,27 @@ class ClockPagesTest {
         assertTrue(spanish.contains("Enfriándose tras la cocción"), spanish);
     }
 
+    /** Or the next food's temperature would be written to the one before. */
+    @Test
+    void whatWasMeasuredLongestAgoIsNextAndWhatIsWrongStaysAtItsClock() {
+        press("/prep/clocks", "what", "relish, line", "degrees", "40", "long", "1");
+        stand.later(60);
+        press("/prep/clocks", "what", "slaw", "degrees", "4,5", "long", "1");
+        assertEquals("t1", next(stand.get("/prep/clocks").body()));
+        HttpResponse<String> wrong =
+                press("/prep/clocks/chosen", "clock", "t2", "degrees", "cold", "do", "measure");
+        assertEquals(422, wrong.statusCode());
+        assertEquals("t2", next(wrong.body()));
+        assertEquals(1, wrong.body().split("value=\"cold\"", -1).length - 1, wrong.body());
+        stand.later(60);
+        press("/prep/clocks/chosen", "clock", "t1", "degrees", "41", "do", "measure");
+        assertEquals("t2", next(stand.get("/prep/clocks").body()));
+    }
+
+    private static String next(String page) {
+        return page.replaceAll("(?s).*<option value=\"(t[0-9]+)\" selected.*", "$1");
+    }
+
     @Test
     void whatIsWrongIsSaidAndStaysTyped() {
         HttpResponse<String> wrong =

@@ -245,7 +245,20 @@ class EntryPagesTest {
         String list = stand.get(gone.headers().firstValue("Location").orElseThrow()).body();
         assertTrue(list.contains("pulled-pork is no more in the book."), list);
         assertEquals(303, retire("pork-shoulder").statusCode());
-        assertEquals(404, retire("pork-shoulder").statusCode());
+        assertEquals(303, retire("pork-shoulder").statusCode(), "pressed twice");
+        assertEquals(404, stand.post("/recipes/No/retired", Map.of("key", "k")).statusCode());
+    }
+
+    /** Otherwise the log would hold what nobody can read again. */
+    @Test
+    void aNameWithASignThatOnlySteersIsRefusedAtItsField() {
+        for (String name : List.of("Pulled\u00adpork", "x".repeat(61))) {
+            Map<String, String> pork = new HashMap<>(pork());
+            pork.put("name.en", name);
+            HttpResponse<String> refused = send(NEW, pork);
+            assertEquals(422, refused.statusCode());
+            assertTrue(fault(refused.body(), "name.en").contains("at most 60"), refused.body());
+        }
     }
 
     @Test
@@ -257,6 +270,7 @@ class EntryPagesTest {
         assertEquals(412, late.statusCode());
         assertTrue(late.body().contains("Somebody changed the recipes"), late.body());
         assertTrue(late.body().contains("Good for how many days: 4 → 6"), late.body());
+        assertFalse(late.body().contains("Temperatures watched:"), "what is the same: " + late);
         assertEquals(303, stand.post(path, PageForm.of(late.body(), path)).statusCode());
         assertEquals(6, book().ingredient("beef-raw").shelfLifeDays());
     }

@@ -129,8 +129,7 @@ final class StandMetrics {
         DiskState disk = of.disk().get();
         disk.freeBytes()
                 .ifPresent(
-                        free ->
-                                to.now("sopwell_disk_free_bytes", "Room on the log's disk.", free));
+                        free -> to.now("sopwell_disk_free_bytes", "Room on the log's disk.", free));
         to.now(
                 "sopwell_disk_state",
                 "1 at how the log's disk is.",

@@ -60,8 +60,7 @@ class StandAccessTest {
     void thePasswordFileCountsAlsoWhereSomebodyWasTakenOnBefore() throws Exception {
         try (DataFolder folder = DataFolder.open(data());
                 StandAccess open = StandAccess.start(folder, serve("127.0.0.1"), CLOCK)) {
-            assertTrue(
-                    open.access().roster().addPerson(Actor.ANYBODY, "Ana", Role.LINE).isDone());
+            assertTrue(open.access().roster().addPerson(Actor.ANYBODY, "Ana", Role.LINE).isDone());
         }
         Config.Serve asked = serve("127.0.0.1");
         asked.ownerPasswordFile = secret("a good password");

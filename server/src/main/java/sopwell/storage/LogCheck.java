@@ -153,7 +153,8 @@ public final class LogCheck {
                 }
             }
         } catch (SQLException e) {
-            throw new LogFault("What names were taken out of can't be read: " + SqliteWords.of(e), e);
+            throw new LogFault(
+                    "What names were taken out of can't be read: " + SqliteWords.of(e), e);
         }
     }
 

@@ -37,6 +37,7 @@ final class PlanBook {
     }
 
     void check(Stand stand) {
-        complaints.same(day.map(kept::get), stand.keptPlan(), Invariant.PLANS, "the open day's plan", day);
+        complaints.same(
+                day.map(kept::get), stand.keptPlan(), Invariant.PLANS, "the open day's plan", day);
     }
 }

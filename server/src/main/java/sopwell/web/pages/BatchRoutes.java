@@ -90,10 +90,7 @@ final class BatchRoutes {
             case "used-up" -> new LarderCommand.UseUpBatch(batch);
             default ->
                     new LarderCommand.TakeTemperature(
-                            batch,
-                            ask.field("degrees"),
-                            celsius,
-                            ask.field("by"));
+                            batch, ask.field("degrees"), celsius, ask.field("by"));
         };
     }
 

@@ -19,7 +19,7 @@ final class Contents {
             "('day-opened', 'day-closed', 'menu-adopted', 'recipes-adopted', 'calendar-set',"
                     + " 'out-marked', 'out-lifted', 'past-day-kept', 'done-by', 'names-erased')";
 
-    /** The rows, both indexes on their own, and the tables. */
+    /** Every table, and each index on its own. */
     private static final List<String> QUERIES =
             List.of(
                     "SELECT * FROM events NOT INDEXED ORDER BY stand, seq",
@@ -28,9 +28,25 @@ final class Contents {
                     "SELECT stand, kind, seq FROM events INDEXED BY events_rare WHERE kind IN "
                             + RARE
                             + " ORDER BY stand, kind, seq",
+                    "SELECT * FROM erased NOT INDEXED ORDER BY stand, seq, by_seq",
+                    "SELECT stand, by_seq, seq, proof FROM erased INDEXED BY erased_by"
+                            + " ORDER BY stand, by_seq, seq",
+                    "SELECT name, value FROM meta ORDER BY name",
                     "SELECT type, name, tbl_name, sql FROM sqlite_schema");
 
     private Contents() {}
+
+    /** Whether SQLite's own check finds nothing wrong, in what is never read either. */
+    static boolean isSound(Path copy) {
+        try (Connection connection =
+                        DriverManager.getConnection("jdbc:sqlite:" + copy.resolve("log.sqlite"));
+                Statement statement = connection.createStatement();
+                ResultSet said = statement.executeQuery("PRAGMA integrity_check")) {
+            return said.next() && said.getString(1).equals("ok");
+        } catch (SQLException unreadable) {
+            return false;
+        }
+    }
 
     /** Works on a copy: to read is to recover. */
     static List<String> of(Path copy) throws SQLException {

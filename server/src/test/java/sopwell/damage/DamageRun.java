@@ -92,7 +92,7 @@ final class DamageRun {
             }
             if (changed && found.isEmpty()) {
                 silent.add(what);
-            } else if (!changed && !found.isEmpty()) {
+            } else if (!changed && !found.isEmpty() && Contents.isSound(image)) {
                 falseAlarms.add(what + ": " + found);
             }
             delete(image);

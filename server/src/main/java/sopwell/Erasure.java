@@ -12,16 +12,11 @@ import java.util.stream.Stream;
 import sopwell.access.Access;
 import sopwell.access.Actor;
 import sopwell.access.Person;
-import sopwell.audit.AuditEvent.AccessChanged;
-import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.Who;
-import sopwell.desk.Answer;
 import sopwell.desk.DayBook;
 import sopwell.desk.Desk;
 import sopwell.desk.NameErasing;
 import sopwell.desk.Replay;
-import sopwell.desk.StandCommand;
-import sopwell.log.LogFault;
 import sopwell.orders.StandSettings;
 import sopwell.storage.DataFolder;
 import sopwell.storage.SqliteLog;
@@ -64,8 +59,9 @@ final class Erasure {
                     TallyFile tallies = folder.openTallies(settings.stand());
                     Desk desk = new Desk(log, settings, clock, events -> {})) {
                 DayBook book = new DayBook(log, settings, tallies.shelves());
-                NameErasing erasing = new NameErasing(log, desk::submit, book::recount);
-                Set<String> kept = NameKeeping.namesKept(access);
+                NameErasing erasing =
+                        new NameErasing(log, desk::submit, book::doubt, book::recount);
+                Set<String> kept = NameKeeping.namesOf(access, person -> !person.ended());
                 int names = 0;
                 for (LocalDate date : dates(log)) {
                     names +=
@@ -76,22 +72,11 @@ final class Erasure {
                 }
                 if (asked.person != null) {
                     access.roster()
-                            .noted(id -> note(desk, id))
+                            .noted(id -> erasing.note(id, Who.AT_THIS_MACHINE))
                             .erasePerson(Actor.ANYBODY, asked.person);
                 }
                 out.println("erased: " + names + " names; what they were is gone from the log");
             }
-        }
-    }
-
-    private static void note(Desk desk, String id) {
-        StandCommand erased =
-                new StandCommand.ForAccess(AccessChanged.ofPerson(Change.PERSON_ERASED, id));
-        String key = "erase " + id;
-        Answer answer =
-                desk.submit(key, key, new StandCommand.By(Who.AT_THIS_MACHINE, erased)).join();
-        if (answer.outcome() == Answer.Outcome.REFUSED) {
-            throw new LogFault("The name stays on the roster: that could not be noted.");
         }
     }
 

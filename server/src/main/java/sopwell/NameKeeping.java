@@ -1,6 +1,6 @@
 package sopwell;
 
-import java.time.InstantSource;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumMap;
@@ -9,15 +9,21 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import sopwell.access.Access;
 import sopwell.access.Person;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.audit.AuditEvent.Of;
+import sopwell.desk.AuditTrail;
+import sopwell.desk.ClockState;
 import sopwell.desk.NameErasing;
+import sopwell.desk.NamesKept;
 import sopwell.desk.Replay;
+import sopwell.desk.SureDate;
 import sopwell.journal.Happening;
 import sopwell.journal.Told;
 import sopwell.log.EventLog;
@@ -36,6 +42,7 @@ final class NameKeeping implements AutoCloseable {
     private final Access access;
     private final PrivacyRule rule;
     private final Time time;
+    private final AtomicReference<SureDate> looked = new AtomicReference<>();
     private final SpareTime spare;
 
     /** The newest date of which names of a kind are gone; only the task asks for it. */
@@ -44,8 +51,24 @@ final class NameKeeping implements AutoCloseable {
     /** Whose names were kept at the last look; only the task asks for it. */
     private Set<String> keptThen = Set.of();
 
-    /** What time it is, and where. */
-    record Time(InstantSource clock, ZoneId zone) {}
+    /**
+     * What time it is, and where.
+     *
+     * @param notBeforeMs no box's clock that is right says an earlier time
+     */
+    record Time(Supplier<ClockState> clock, ZoneId zone, long notBeforeMs) {
+        /** Today by the stand, or by its box where that was put back and may be right. */
+        LocalDate today() {
+            ClockState state = clock.get();
+            boolean putBack =
+                    state.trust() != ClockState.Trust.RIGHT && state.boxMs() >= notBeforeMs;
+            return date(putBack ? Math.min(state.boxMs(), state.standMs()) : state.standMs());
+        }
+
+        private LocalDate date(long atMs) {
+            return LocalDate.ofInstant(Instant.ofEpochMilli(atMs), zone);
+        }
+    }
 
     /** Takes the names of one date out. */
     private interface Erasing {
@@ -65,6 +88,12 @@ final class NameKeeping implements AutoCloseable {
                         this::turn,
                         PrivacyLimits.ERASE_FIRST_SECONDS,
                         PrivacyLimits.ERASE_SECONDS);
+    }
+
+    /** How long names are kept, and how far the date was believed at the last look. */
+    NamesKept state() {
+        return new NamesKept(
+                rule.guestNamesDays(), rule.staffNamesDays(), Optional.ofNullable(looked.get()));
     }
 
     @Override
@@ -91,14 +120,18 @@ final class NameKeeping implements AutoCloseable {
         if (done.isEmpty()) {
             learn();
         }
-        LocalDate today = LocalDate.ofInstant(time.clock().instant(), time.zone());
-        LocalDate guestsBefore = today.minusDays(rule.guestNamesDays());
+        SureDate date = look();
+        LocalDate guestsBefore = date.sure().minusDays(rule.guestNamesDays());
         int guests =
-                each(Of.GUESTS, guestsBefore, date -> erasing.guests(date, Optional.empty()), rest);
-        LocalDate staffBefore = today.minusDays(rule.staffNamesDays());
+                each(Of.GUESTS, guestsBefore, day -> erasing.guests(day, Optional.empty()), rest);
+        LocalDate staffBefore = date.sure().minusDays(rule.staffNamesDays());
         long beforeMs = staffBefore.atStartOfDay(time.zone()).toInstant().toEpochMilli();
-        access.roster().forgetLeft(beforeMs);
-        Set<String> kept = namesKept(access);
+        if (date.isSure()) {
+            access.roster()
+                    .noted(person -> erasing.note(person, AuditTrail.BY_ITSELF))
+                    .forgetLeft(beforeMs);
+        }
+        Set<String> kept = namesOf(access, person -> true);
         if (!kept.containsAll(keptThen)) {
             // Whoever was kept so far on days that are done is due there now.
             done.put(Of.STAFF, LocalDate.MIN);
@@ -108,16 +141,33 @@ final class NameKeeping implements AutoCloseable {
                 each(
                         Of.STAFF,
                         staffBefore,
-                        date -> erasing.staff(date, in(kept), Optional.empty()),
+                        day -> erasing.staff(day, in(kept), Optional.empty()),
                         rest);
         if (guests + staff > 0) {
             Told.of(Happening.NAMES_ERASED).with("guests", guests).with("staff", staff).to(LOGGER);
         }
     }
 
-    /** The names of all people that are still kept, in small letters. */
-    static Set<String> namesKept(Access access) {
+    /** How far today's date is believed. What was sure once in this run is sure as it goes on. */
+    private SureDate look() {
+        LocalDate known =
+                Optional.ofNullable(looked.get()).map(SureDate::sure).orElse(LocalDate.MIN);
+        List<LocalDate> days = Replay.dates(log, LocalDate.MIN, LocalDate.MAX);
+        SureDate date = SureDate.of(time.today(), days, known);
+        looked.set(date);
+        if (!date.isSure()) {
+            Told.of(Happening.NAMES_WAIT)
+                    .own("today", date.today().toString())
+                    .own("sure", date.sure().toString())
+                    .to(LOGGER);
+        }
+        return date;
+    }
+
+    /** The names of those people whose names stay, in small letters. */
+    static Set<String> namesOf(Access access, Predicate<Person> who) {
         return access.state().people().stream()
+                .filter(who)
                 .map(Person::name)
                 .map(name -> name.toLowerCase(Locale.ROOT))
                 .collect(Collectors.toSet());

@@ -229,7 +229,8 @@ final class RunningStand implements AutoCloseable {
     }
 
     private StandRoutes routes(
-            BoardHub hub, DayBook book, LongSupplier nanos, StandSettings settings) {
+            BoardHub hub, DayBook book, LongSupplier nanos, StandSettings settings)
+            throws StartRefused {
         return new StandRoutes(
                 new StandRoutes.Running(
                         log,
@@ -240,7 +241,8 @@ final class RunningStand implements AutoCloseable {
                         access.access(),
                         nanos,
                         new Care(backups::state, backups::makeNow, clock::state, disk::state),
-                        vitals()),
+                        vitals(),
+                        StandFolder.privacy(folder)),
                 settings,
                 clock,
                 transport::trust);
@@ -367,7 +369,6 @@ final class RunningStand implements AutoCloseable {
                             + Optional.ofNullable(taken.getCause()).orElse(taken).getMessage()
                             + ". Choose another with --port, or 0 for any free one.");
         }
-        routes.keepNames(StandFolder.privacy(folder));
     }
 
     /** The stand's own keys hold a space, as no program's may; known ones ask for nothing. */

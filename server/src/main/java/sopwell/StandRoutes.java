@@ -68,7 +68,7 @@ final class StandRoutes implements AutoCloseable {
     private final Vitals vitals;
     private final PastDays past;
     private final NameErasing erasing;
-    private final AtomicReference<NameKeeping> names = new AtomicReference<>();
+    private final NameKeeping names;
     private final PrepPlans plans;
     private final PastPreps pastPreps;
     private final RecipeDocs recipes =
@@ -93,7 +93,8 @@ final class StandRoutes implements AutoCloseable {
             Access access,
             LongSupplier nanos,
             Care care,
-            Vitals vitals) {}
+            Vitals vitals,
+            PrivacyRule privacy) {}
 
     StandRoutes(
             Running running,
@@ -116,10 +117,14 @@ final class StandRoutes implements AutoCloseable {
                 new NameErasing(
                         log,
                         desk::submit,
+                        book::doubt,
                         date -> {
                             past.forget(date);
                             book.recount(date);
                         });
+        NameKeeping.Time time =
+                new NameKeeping.Time(care.clock(), settings.zone(), BuiltAt.millis());
+        this.names = new NameKeeping(log, erasing, access, running.privacy(), time);
         this.plans = new PrepPlans(log, follower, book, settings, clock);
         this.pastPreps = new PastPreps(log, follower, book, settings, clock);
         this.clock = clock;
@@ -154,7 +159,8 @@ final class StandRoutes implements AutoCloseable {
                         new AuditTrail(log, settings),
                         access,
                         nanos,
-                        erasing));
+                        erasing,
+                        names::state));
         ApiRoutes.add(
                 routes,
                 new ApiContext(
@@ -181,12 +187,6 @@ final class StandRoutes implements AutoCloseable {
                         vitals));
     }
 
-    /** Begins to take names out of the log that were kept for long enough. */
-    void keepNames(PrivacyRule rule) {
-        NameKeeping.Time time = new NameKeeping.Time(clock, settings.zone());
-        names.set(new NameKeeping(log, erasing, access, rule, time));
-    }
-
     /** What is prepared when, also for the stand itself. */
     PrepPlans plans() {
         return plans;
@@ -195,7 +195,7 @@ final class StandRoutes implements AutoCloseable {
     /** Ends what is still being read for somebody. */
     @Override
     public void close() {
-        Optional.ofNullable(names.get()).ifPresent(NameKeeping::close);
+        names.close();
         past.close();
         plans.close();
         pastPreps.close();

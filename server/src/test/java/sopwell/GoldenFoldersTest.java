@@ -87,7 +87,7 @@ class GoldenFoldersTest {
             Stand before = Replay.newestDay(log, settings, event -> {});
             Instant now = Instant.ofEpochMilli(before.atMs() + 60_000);
             try (Desk desk = new Desk(log, settings, () -> now, events -> {})) {
-                NameErasing erasing = new NameErasing(log, desk::submit, date -> {});
+                NameErasing erasing = new NameErasing(log, desk::submit, date -> {}, date -> {});
                 assertEquals(3, erasing.guests(DATE, Optional.empty()));
                 assertEquals(3, erasing.staff(DATE, name -> false, Optional.empty()));
             }

@@ -138,21 +138,23 @@ public final class Roster {
     }
 
     /**
-     * Forgets the names of those who left before a time, without a note: nobody asked for it. Of
-     * whom it is not known when they left, it is taken to be now.
+     * Forgets the names of those who left before a time. Of whom it is not known when they left, or
+     * known to be later than now, it is taken to be now.
      *
      * @return how many were forgotten
      */
     public int forgetLeft(long beforeMs) {
         synchronized (kept) {
+            long nowMs = tools.clock().millis();
             int forgotten = 0;
             for (Person person : kept.state().people()) {
                 if (!person.ended() || person.name().isEmpty()) {
                     continue;
                 }
-                if (person.endedAtMs() == 0) {
-                    kept.change(state -> state.with(person.gone(tools.clock().millis())));
+                if (person.endedAtMs() == 0 || person.endedAtMs() > nowMs) {
+                    kept.change(state -> state.with(person.gone(nowMs)));
                 } else if (person.endedAtMs() < beforeMs) {
+                    noting.note(person.id());
                     kept.change(state -> state.with(person.withName("")));
                     forgotten++;
                 }

@@ -13,7 +13,6 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import sopwell.log.EventLog;
 import sopwell.mix.DayExceptions;
 import sopwell.mix.DayTally;
@@ -38,6 +37,7 @@ import sopwell.till.TillEvent;
 public final class DayBook {
     private final EventLog log;
     private final StandSettings settings;
+    private final Doubts doubts = new Doubts();
     private final KeptDays<DayTally> mixes;
     private final KeptDays<WaitTally> waits;
     private final KeptDays<ExceptionTally> exceptions;
@@ -49,9 +49,9 @@ public final class DayBook {
     public DayBook(EventLog log, StandSettings settings, TallyShelves shelves) {
         this.log = log;
         this.settings = settings;
-        this.mixes = new KeptDays<>(shelves.mixes(), DayBook::mix);
-        this.waits = new KeptDays<>(shelves.waits(), DayBook::waits);
-        this.exceptions = new KeptDays<>(shelves.exceptions(), DayBook::exceptions);
+        this.mixes = new KeptDays<>(shelves.mixes(), DayBook::mix, doubts);
+        this.waits = new KeptDays<>(shelves.waits(), DayBook::waits, doubts);
+        this.exceptions = new KeptDays<>(shelves.exceptions(), DayBook::exceptions, doubts);
     }
 
     /** All that is kept of one day. Immutable. */
@@ -128,10 +128,11 @@ public final class DayBook {
 
     /** Reads a day for one kind, and keeps the others too, so that it is not read for each. */
     private Stand read(LocalDate date, long end, KeptDays<?> asking) {
+        long readFrom = doubts.now();
         Stand stand = stand(date);
-        for (KeptDays<?> kind : List.of(mixes, waits, exceptions)) {
+        for (KeptDays<?> kind : kinds()) {
             if (kind != asking && !kind.isKept(date, end)) {
-                kind.keep(date, end, stand);
+                kind.keep(date, end, stand, readFrom);
             }
         }
         return stand;
@@ -175,9 +176,7 @@ public final class DayBook {
             if (settled.contains(date)) {
                 continue;
             }
-            boolean missing =
-                    Stream.of(mixes, waits, exceptions)
-                            .anyMatch(kind -> !kind.isKept(date, day.getValue()));
+            boolean missing = kinds().stream().anyMatch(kind -> !kind.isKept(date, day.getValue()));
             if (missing) {
                 day(date);
             }
@@ -189,15 +188,33 @@ public final class DayBook {
         return false;
     }
 
-    /** Counts a day anew: its log says something else than before, such as names. */
+    /**
+     * The log is about to say something else of a day, such as fewer names. What is kept of it is
+     * thrown away first, and nothing is kept until the day is counted anew: so that nothing stays
+     * if the stand ends in between, nor when somebody reads the day just then.
+     */
+    public void doubt(LocalDate date) {
+        doubts.raise(date, () -> kinds().forEach(kind -> kind.forget(date)));
+    }
+
+    /** Counts a day anew that was in doubt; the log says of it what it will say. */
     public void recount(LocalDate date) {
+        doubts.settle(date);
+        settled.remove(date);
         NavigableMap<LocalDate, Long> ends = ends(date, date);
         if (!ends.isEmpty()) {
-            Stand stand = stand(date);
-            for (KeptDays<?> kind : List.of(mixes, waits, exceptions)) {
-                kind.recount(date, ends.get(date), stand);
-            }
+            keep(date, ends.get(date));
         }
+    }
+
+    private void keep(LocalDate date, long end) {
+        long readFrom = doubts.now();
+        Stand stand = stand(date);
+        kinds().forEach(kind -> kind.keep(date, end, stand, readFrom));
+    }
+
+    private List<KeptDays<?>> kinds() {
+        return List.of(mixes, waits, exceptions);
     }
 
     /**
@@ -207,16 +224,11 @@ public final class DayBook {
      * @return how many days there were
      */
     public int rebuild(BiConsumer<Integer, Integer> progress) {
-        mixes.clear();
-        waits.clear();
-        exceptions.clear();
+        kinds().forEach(KeptDays::clear);
         NavigableMap<LocalDate, Long> ends = ends(LocalDate.MIN, LocalDate.MAX);
         int done = 0;
         for (Map.Entry<LocalDate, Long> day : ends.entrySet()) {
-            Stand stand = stand(day.getKey());
-            mixes.keep(day.getKey(), day.getValue(), stand);
-            waits.keep(day.getKey(), day.getValue(), stand);
-            exceptions.keep(day.getKey(), day.getValue(), stand);
+            keep(day.getKey(), day.getValue());
             done++;
             progress.accept(done, ends.size());
         }

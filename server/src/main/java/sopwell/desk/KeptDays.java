@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import sopwell.Limits;
 import sopwell.mix.TallyShelf;
 import sopwell.mix.TallyShelf.Shelved;
@@ -20,6 +21,7 @@ import sopwell.mix.TallyShelf.Shelved;
 final class KeptDays<T> {
     private final TallyShelf<T> shelf;
     private final Function<Stand, T> counting;
+    private final Doubts doubts;
 
     /** Read from the shelf already, and let go when memory is short. */
     private final Map<LocalDate, SoftReference<Shelved<T>>> atHand = new HashMap<>();
@@ -28,10 +30,12 @@ final class KeptDays<T> {
      * Tallies of one kind.
      *
      * @param counting counts a stand's newest day
+     * @param doubts days of which nothing is kept just now
      */
-    KeptDays(TallyShelf<T> shelf, Function<Stand, T> counting) {
+    KeptDays(TallyShelf<T> shelf, Function<Stand, T> counting, Doubts doubts) {
         this.shelf = shelf;
         this.counting = counting;
+        this.doubts = doubts;
     }
 
     /**
@@ -41,13 +45,15 @@ final class KeptDays<T> {
      * @param days reads a day from the log
      */
     List<T> of(NavigableMap<LocalDate, Long> ends, Function<LocalDate, Stand> days) {
+        long readFrom = doubts.now();
         Map<LocalDate, T> found = new TreeMap<>(atHand(ends));
+        List<Shelved<T>> read = new ArrayList<>();
         List<LocalDate> wanted =
                 ends.keySet().stream().filter(date -> !found.containsKey(date)).toList();
         for (Shelved<T> kept : shelf.of(wanted)) {
             if (ends.get(kept.date()) == kept.lastSeq() && kept.tally().isPresent()) {
                 found.put(kept.date(), kept.tally().get());
-                remember(kept);
+                read.add(kept);
             }
         }
         List<Shelved<T>> fresh = new ArrayList<>();
@@ -57,12 +63,15 @@ final class KeptDays<T> {
                         T tally = counting.apply(days.apply(date));
                         found.put(date, tally);
                         fresh.add(Shelved.of(date, end, tally));
-                        remember(Shelved.of(date, end, tally));
                     }
                 });
-        if (!fresh.isEmpty()) {
-            shelf.put(fresh);
-        }
+        doubts.keeping(
+                readFrom,
+                sure -> {
+                    remember(those(read, sure));
+                    put(those(fresh, sure));
+                    remember(those(fresh, sure));
+                });
         return List.copyOf(found.values());
     }
 
@@ -88,22 +97,40 @@ final class KeptDays<T> {
         return found;
     }
 
-    private void remember(Shelved<T> kept) {
-        synchronized (atHand) {
-            if (atHand.size() >= Limits.TALLIES_AT_HAND_MAX) {
-                atHand.clear();
-            }
-            atHand.put(kept.date(), new SoftReference<>(kept));
+    private static <T> List<Shelved<T>> those(List<Shelved<T>> of, Predicate<LocalDate> sure) {
+        return of.stream().filter(one -> sure.test(one.date())).toList();
+    }
+
+    private void put(List<Shelved<T>> fresh) {
+        if (!fresh.isEmpty()) {
+            shelf.put(fresh);
         }
     }
 
-    void keep(LocalDate date, long lastSeq, Stand stand) {
-        shelf.put(List.of(Shelved.of(date, lastSeq, counting.apply(stand))));
+    private void remember(List<Shelved<T>> tallies) {
+        synchronized (atHand) {
+            for (Shelved<T> kept : tallies) {
+                if (atHand.size() >= Limits.TALLIES_AT_HAND_MAX) {
+                    atHand.clear();
+                }
+                atHand.put(kept.date(), new SoftReference<>(kept));
+            }
+        }
     }
 
-    /** Counts a day anew that ends at a place. */
-    void recount(LocalDate date, long lastSeq, Stand stand) {
-        keep(date, lastSeq, stand);
+    /**
+     * Counts a day that ends at a place, and keeps that.
+     *
+     * @param readFrom when the stand began to be read
+     */
+    void keep(LocalDate date, long lastSeq, Stand stand, long readFrom) {
+        List<Shelved<T>> counted = List.of(Shelved.of(date, lastSeq, counting.apply(stand)));
+        doubts.keeping(readFrom, sure -> put(those(counted, sure)));
+    }
+
+    /** Keeps nothing of a day any more. */
+    void forget(LocalDate date) {
+        shelf.forget(date);
         synchronized (atHand) {
             atHand.remove(date);
         }

@@ -12,6 +12,8 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import sopwell.audit.AuditEvent.AccessChanged;
+import sopwell.audit.AuditEvent.Change;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.audit.AuditEvent.Of;
 import sopwell.audit.Who;
@@ -36,7 +38,8 @@ public final class NameErasing {
 
     private final EventLog log;
     private final Submitting desk;
-    private final Consumer<LocalDate> erased;
+    private final Consumer<LocalDate> before;
+    private final Consumer<LocalDate> after;
 
     /** The way to the desk. */
     @FunctionalInterface
@@ -48,13 +51,17 @@ public final class NameErasing {
     /**
      * Over a log and its desk.
      *
-     * @param erased is told of each date of which names are gone, so that nothing drawn or counted
-     *     keeps them
+     * @param before is told of each date before names go from it, so that what was counted of it is
+     *     thrown away: nothing may keep them if the stand ends in between
+     * @param after is told of the same date afterwards, whether or not it was done, so that nothing
+     *     drawn or counted keeps them
      */
-    public NameErasing(EventLog log, Submitting desk, Consumer<LocalDate> erased) {
+    public NameErasing(
+            EventLog log, Submitting desk, Consumer<LocalDate> before, Consumer<LocalDate> after) {
         this.log = log;
         this.desk = desk;
-        this.erased = erased;
+        this.before = before;
+        this.after = after;
     }
 
     /**
@@ -156,8 +163,27 @@ public final class NameErasing {
         NamesErased event =
                 new NamesErased(
                         of, date, order, from, to, blanked.get().names(), blanked.get().digest());
-        StandCommand command = new StandCommand.ForNames(event);
-        String key = "erase " + blanked.get().digest();
+        before.accept(date);
+        try {
+            submit(blanked.get().digest(), new StandCommand.ForNames(event), by);
+        } finally {
+            after.accept(date);
+        }
+        return event.names();
+    }
+
+    /**
+     * Notes that somebody's name goes from the roster; a fault when that can't be noted.
+     *
+     * @param by who asked for it, or {@link AuditTrail#BY_ITSELF}
+     */
+    public void note(String person, Who by) {
+        AccessChanged erased = AccessChanged.ofPerson(Change.PERSON_ERASED, person);
+        submit(person, new StandCommand.ForAccess(erased), Optional.of(by));
+    }
+
+    private void submit(String what, StandCommand command, Optional<Who> by) {
+        String key = "erase " + what;
         StandCommand asked =
                 by.<StandCommand>map(who -> new StandCommand.By(who, command)).orElse(command);
         Answer answer = desk.submit(key, key, asked).join();
@@ -167,7 +193,5 @@ public final class NameErasing {
         if (!done) {
             throw new LogFault("No names were taken out: nothing can be written just now.");
         }
-        erased.accept(date);
-        return event.names();
     }
 }

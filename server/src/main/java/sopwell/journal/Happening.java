@@ -40,6 +40,7 @@ public enum Happening {
     READ_AGAIN(Weight.WARNING, "what did not look right is looked at once more"),
     NAMES_ERASED(Weight.INFO, "names were kept as long as they may be and are erased"),
     NAMES_STAY(Weight.WARNING, "names could not be erased; tomorrow tries again"),
+    NAMES_WAIT(Weight.WARNING, "the date is not believed; names stay that would be due by it"),
     PLAN_UNKEPT(Weight.WARNING, "a day's plan of prep could not be kept"),
     AUTHORITY_MADE(Weight.INFO, "a new authority was made: every tablet must trust it once"),
     CERTIFICATE_MADE(Weight.INFO, "a new certificate was made"),

@@ -39,6 +39,12 @@ public interface TallyShelf<T> {
     /** Keeps tallies, in place of older ones of the same dates. */
     void put(List<Shelved<T>> tallies);
 
+    /**
+     * Keeps nothing of a date any more. It is gone for good when this returns, also if the power
+     * fails then.
+     */
+    void forget(LocalDate date);
+
     /** Keeps nothing any more. */
     void clear();
 }

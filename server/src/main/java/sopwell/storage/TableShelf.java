@@ -26,6 +26,8 @@ final class TableShelf<T> implements TallyShelf<T> {
     private static final String PUT =
             "INSERT OR REPLACE INTO tallies (stand, what, date, last_seq, body)"
                     + " VALUES (?, ?, ?, ?, ?)";
+    private static final String FORGET =
+            "DELETE FROM tallies WHERE stand = ? AND what = ? AND date = ?";
     private static final String CLEAR = "DELETE FROM tallies WHERE stand = ? AND what = ?";
 
     private final Place place;
@@ -85,6 +87,16 @@ final class TableShelf<T> implements TallyShelf<T> {
         }
     }
 
+    /** What is counted anew may be lost with the power; what is gone must not come back. */
+    @Override
+    public void forget(LocalDate date) {
+        try {
+            place.file().surely(connection -> forget(connection, date));
+        } catch (SQLException damaged) {
+            place.file().startOver(damaged);
+        }
+    }
+
     @Override
     public void clear() {
         try {
@@ -134,6 +146,13 @@ final class TableShelf<T> implements TallyShelf<T> {
         connection.commit();
         connection.setAutoCommit(true);
         return tallies.size();
+    }
+
+    private int forget(Connection connection, LocalDate date) throws SQLException {
+        try (PreparedStatement one = prepare(connection, FORGET)) {
+            one.setString(3, date.toString());
+            return one.executeUpdate();
+        }
     }
 
     private PreparedStatement prepare(Connection connection, String sql) throws SQLException {

@@ -67,6 +67,19 @@ public final class TallyFile implements AutoCloseable {
         return work.on(open());
     }
 
+    /** The same, and what was done is on the disk before this returns. */
+    synchronized <A> A surely(Work<A> work) throws SQLException {
+        Connection open = open();
+        try (Statement statement = open.createStatement()) {
+            statement.execute("PRAGMA synchronous = EXTRA");
+            try {
+                return work.on(open);
+            } finally {
+                statement.execute("PRAGMA synchronous = OFF");
+            }
+        }
+    }
+
     /** Throws the file away; the next call makes a new one. */
     synchronized void startOver(Exception damaged) {
         Told.of(Happening.TALLIES_DAMAGED).own("file", file.toString()).fault(damaged).to(LOGGER);

@@ -32,6 +32,11 @@ public final class MemoryShelf<T> implements TallyShelf<T> {
     }
 
     @Override
+    public synchronized void forget(LocalDate date) {
+        kept.remove(date);
+    }
+
+    @Override
     public synchronized void clear() {
         kept.clear();
     }

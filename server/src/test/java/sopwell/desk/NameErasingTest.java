@@ -66,7 +66,7 @@ class NameErasingTest {
         tallies = data.openTallies(Script.SETTINGS.stand());
         book = new DayBook(log, Script.SETTINGS, tallies.shelves());
         days = new NamedDays(log);
-        erasing = new NameErasing(log, days.desk::submit, book::recount);
+        erasing = new NameErasing(log, days.desk::submit, book::doubt, book::recount);
     }
 
     @AfterEach
@@ -102,10 +102,12 @@ class NameErasingTest {
                         (key, print, command) ->
                                 CompletableFuture.completedFuture(
                                         Answer.refused(Refusal.of(Reason.READING_ONLY))),
+                        told::add,
                         told::add);
         assertThrows(LogFault.class, () -> refused.guests(FIRST, Optional.empty()));
-        assertEquals(List.of(), told);
+        assertEquals(List.of(FIRST, FIRST), told, "what was thrown away is counted anew");
         assertFalse(NamesOnDisk.with(folder, GUEST).isEmpty());
+        assertThrows(LogFault.class, () -> refused.note("s3", AuditTrail.BY_ITSELF));
     }
 
     @Test

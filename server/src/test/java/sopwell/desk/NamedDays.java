@@ -58,10 +58,21 @@ public final class NamedDays implements AutoCloseable {
                         new OrderCommand.VoidOrder(orders.get(3), 0, FRIEND + " had it")));
         till(new TillCommand.PayOut(CASHIER, 700, "ice"));
         if (close) {
-            nowMs = Math.max(nowMs, noon(date) + 17 * 3_600_000L);
-            must(new StandCommand.ForOrders(new OrderCommand.CutDay()));
+            cut(date);
         }
         return orders;
+    }
+
+    /** A day that is over, on which a till was counted and something was missing from it. */
+    public void countedDay(LocalDate date) {
+        day(date, false);
+        till(new TillCommand.CloseTill(CASHIER, List.of(new TillCommand.Pieces(100, 1))));
+        cut(date);
+    }
+
+    private void cut(LocalDate date) {
+        nowMs = Math.max(nowMs, noon(date) + 17 * 3_600_000L);
+        must(new StandCommand.ForOrders(new OrderCommand.CutDay()));
     }
 
     private static OrderCommand discount(String order) {

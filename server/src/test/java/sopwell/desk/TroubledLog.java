@@ -1,9 +1,11 @@
 package sopwell.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import sopwell.log.Blanked;
 import sopwell.log.Blanking;
@@ -25,6 +27,7 @@ public final class TroubledLog implements EventLog {
     }
 
     private final EventLog inner;
+    private final AtomicReference<Runnable> between = new AtomicReference<>();
     private volatile Trouble trouble = Trouble.NONE;
     private volatile CountDownLatch gate = new CountDownLatch(0);
 
@@ -41,6 +44,11 @@ public final class TroubledLog implements EventLog {
     /** Appends wait until the latch is opened. */
     void holdAt(CountDownLatch latch) {
         gate = latch;
+    }
+
+    /** Something that comes between the next reading of many events and the use of them. */
+    void whenNextRead(Runnable then) {
+        between.set(then);
     }
 
     @Override
@@ -88,7 +96,13 @@ public final class TroubledLog implements EventLog {
         if (trouble == Trouble.STAYS_BROKEN) {
             throw new LogFault("the disk is gone");
         }
-        inner.read(fromSeq, toSeq, reader);
+        List<Recorded> read = new ArrayList<>();
+        inner.read(fromSeq, toSeq, read::add);
+        Runnable then = toSeq > fromSeq ? between.getAndSet(null) : null;
+        if (then != null) {
+            then.run();
+        }
+        read.forEach(reader);
     }
 
     @Override

@@ -145,7 +145,7 @@ final class DaySim {
     /** A guest asks to be forgotten, while the order is still made. */
     private void erase(Order order) {
         LocalDate date = world.shown().orders().date().orElseThrow();
-        NameErasing erasing = new NameErasing(log, this::submitted, erased -> {});
+        NameErasing erasing = new NameErasing(log, this::submitted, before -> {}, after -> {});
         int names = erasing.order(order.id(), date, Optional.of(People.ALL.get(0)));
         validator.forget(order.id());
         say("erased " + order.id() + ": " + names);

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import sopwell.audit.AuditEvent;
 import sopwell.audit.AuditEvent.AccessChanged;
 import sopwell.audit.AuditEvent.NamesErased;
 import sopwell.desk.AuditTrail;
@@ -102,8 +103,12 @@ public final class AuditView {
                 reason(event));
     }
 
+    /** Nobody who is not signed in erases a name; other things they may do, such as pair. */
     private static boolean isBySopwell(Deed deed, Event event) {
-        return event instanceof NamesErased && deed.who().equals(AuditTrail.BY_ITSELF);
+        boolean forgot =
+                event instanceof AccessChanged changed
+                        && changed.change() == AuditEvent.Change.PERSON_ERASED;
+        return (forgot || event instanceof NamesErased) && deed.who().equals(AuditTrail.BY_ITSELF);
     }
 
     private String what(Event event) {

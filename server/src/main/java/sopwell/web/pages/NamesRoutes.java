@@ -6,6 +6,8 @@ import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletionException;
+import sopwell.desk.NameLimits;
+import sopwell.desk.NamesKept;
 import sopwell.log.LogFault;
 import sopwell.orders.Order;
 import sopwell.web.Reply;
@@ -68,6 +70,7 @@ final class NamesRoutes {
     }
 
     private Reply page(Ask ask, int status, LocalDate date, String sentence) {
+        NamesKept kept = context.namesKept().get();
         return PageHandling.html(
                 status,
                 context.pages()
@@ -81,6 +84,24 @@ final class NamesRoutes {
                                         "number",
                                         ask.shown().getOrDefault("number", ""),
                                         "sentence",
-                                        sentence)));
+                                        sentence,
+                                        "kept",
+                                        kept,
+                                        "doubt",
+                                        doubt(ask.screen().t(), kept))));
+    }
+
+    /** Why names stay that would be due by today's date, if they do. */
+    private static String doubt(T t, NamesKept kept) {
+        return kept.looked()
+                .filter(date -> !date.isSure())
+                .map(
+                        date ->
+                                t.of(
+                                        "names.doubt",
+                                        t.date(date.today()),
+                                        t.date(date.sure()),
+                                        NameLimits.SURE_AGAIN_DAYS))
+                .orElse("");
     }
 }

@@ -13,6 +13,7 @@ import sopwell.desk.AuditTrail;
 import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.NameErasing;
+import sopwell.desk.NamesKept;
 import sopwell.orders.StandSettings;
 import sopwell.till.DayReport;
 import sopwell.web.Care;
@@ -44,6 +45,7 @@ import sopwell.web.past.PastDays;
  * @param access who may do what, and who is who
  * @param nanos a clock that never jumps, in nanoseconds
  * @param erasing takes names out of the log
+ * @param namesKept for how long names are kept
  */
 public record PageContext(
         Desk desk,
@@ -68,4 +70,5 @@ public record PageContext(
         AuditTrail trail,
         Access access,
         LongSupplier nanos,
-        NameErasing erasing) {}
+        NameErasing erasing,
+        Supplier<NamesKept> namesKept) {}

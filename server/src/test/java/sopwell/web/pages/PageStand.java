@@ -31,6 +31,7 @@ import sopwell.desk.Desk;
 import sopwell.desk.Follower;
 import sopwell.desk.MemoryShelf;
 import sopwell.desk.NameErasing;
+import sopwell.desk.NamesKept;
 import sopwell.desk.Replay;
 import sopwell.desk.Stand;
 import sopwell.desk.StandCommand;
@@ -66,6 +67,8 @@ public final class PageStand implements AutoCloseable {
             new AtomicReference<>(Instant.parse("2026-11-27T18:00:00Z"));
     private final Access access = new Access(AccessState.EMPTY, tools());
     private final AtomicInteger keys = new AtomicInteger();
+    private final AtomicReference<NamesKept> namesKept =
+            new AtomicReference<>(new NamesKept(30, 90, Optional.empty()));
     private final TroubledLog log = new TroubledLog(new MemoryLog("test"));
     private final Follower follower;
     private final Desk desk;
@@ -129,7 +132,8 @@ public final class PageStand implements AutoCloseable {
                         new AuditTrail(log, settings),
                         access,
                         System::nanoTime,
-                        new NameErasing(log, desk::submit, past::forget));
+                        new NameErasing(log, desk::submit, date -> {}, past::forget),
+                        namesKept::get);
         Map<Lang, FrameWriter> html = new EnumMap<>(Lang.class);
         for (Lang lang : Lang.values()) {
             html.put(lang, new HtmlFrames(pages, texts.in(lang)));
@@ -168,6 +172,11 @@ public final class PageStand implements AutoCloseable {
     /** Whom it knows; nobody signs in here, so secrets are kept as they are. */
     Access access() {
         return access;
+    }
+
+    /** What it says of how long names are kept. */
+    AtomicReference<NamesKept> namesKept() {
+        return namesKept;
     }
 
     /** Its log, which can be told to fail. */

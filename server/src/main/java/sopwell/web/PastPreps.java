@@ -26,6 +26,7 @@ import sopwell.prep.PrepDays;
 import sopwell.prep.calendar.OwnerCalendar;
 import sopwell.prep.forecast.Accuracy;
 import sopwell.prep.forecast.History;
+import sopwell.prep.past.PastLimits;
 import sopwell.prep.past.PastPrep;
 
 /**
@@ -67,7 +68,15 @@ public final class PastPreps implements AutoCloseable {
      */
     public record Found(PastPrep prep, Optional<Accuracy> accuracy, int ahead) {}
 
-    private record Asked(LocalDate date, Instant asOf, CompletableFuture<Found> found) {}
+    private record Asked(
+            LocalDate date, Instant asOf, Instant at, CompletableFuture<Found> found) {
+        /** While it is read, and for a while after, for a page that comes back for it. */
+        boolean stands(Instant now) {
+            return !found.isDone()
+                    || (!found.isCompletedExceptionally()
+                            && now.isBefore(at.plusMillis(PastLimits.FOUND_MILLIS_MAX)));
+        }
+    }
 
     private record Judged(PrepAsk.Past past, OwnerCalendar calendar, Optional<Accuracy> accuracy) {}
 
@@ -97,11 +106,17 @@ public final class PastPreps implements AutoCloseable {
                 asked.isPresent()
                         && asked.get().date().equals(date)
                         && asked.get().asOf().equals(plan.asOf())
-                        && !asked.get().found().isCompletedExceptionally();
+                        && asked.get().stands(clock.instant());
         if (!isSame) {
-            asked = Optional.of(new Asked(date, plan.asOf(), read(date, plan)));
+            asked =
+                    Optional.of(new Asked(date, plan.asOf(), clock.instant(), read(date, plan)));
         }
         return asked.get().found();
+    }
+
+    /** An answer was shown: who asks next gets a new one. */
+    public synchronized void shown(CompletableFuture<Found> answer) {
+        asked = asked.filter(one -> one.found() != answer);
     }
 
     private CompletableFuture<Found> read(LocalDate date, MadePlan plan) {

@@ -6,6 +6,7 @@ import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import sopwell.prep.MadePlan;
 import sopwell.prep.past.PastLimits;
 import sopwell.web.PastPreps;
@@ -43,12 +44,13 @@ final class PastPrepRoutes {
         if (last.isAfter(plan.today())) {
             return wrong(ask, plan);
         }
+        CompletableFuture<PastPreps.Found> answer = context.pastPreps().upTo(last, plan);
         Optional<PastPreps.Found> found =
-                PageHandling.within(
-                        PastLimits.LOOK_MILLIS_MAX, context.pastPreps().upTo(last, plan));
+                PageHandling.within(PastLimits.LOOK_MILLIS_MAX, answer);
         if (found.isEmpty()) {
             return counting(ask);
         }
+        context.pastPreps().shown(answer);
         Map<String, Object> params = new LinkedHashMap<>();
         params.put("s", ask.screen());
         params.put(

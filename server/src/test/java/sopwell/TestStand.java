@@ -33,6 +33,14 @@ public final class TestStand implements AutoCloseable {
         return start(data, asked, clock);
     }
 
+    /** The same, found under these further names too. */
+    public static TestStand named(Path data, List<String> names) {
+        Config.Serve asked = new Config.Serve();
+        asked.connectionsPerAddress = MANY_CONNECTIONS;
+        asked.names.addAll(names);
+        return start(data, asked, InstantSource.system());
+    }
+
     /** Over https, with a certificate of the stand's own for these further names. */
     public static TestStand secured(Path data, List<String> names) {
         Config.Serve asked = new Config.Serve();

@@ -68,8 +68,7 @@ public final class PastPreps implements AutoCloseable {
      */
     public record Found(PastPrep prep, Optional<Accuracy> accuracy, int ahead) {}
 
-    private record Asked(
-            LocalDate date, Instant asOf, Instant at, CompletableFuture<Found> found) {
+    private record Asked(LocalDate date, Instant asOf, Instant at, CompletableFuture<Found> found) {
         /** While it is read, and for a while after, for a page that comes back for it. */
         boolean stands(Instant now) {
             return !found.isDone()
@@ -108,8 +107,7 @@ public final class PastPreps implements AutoCloseable {
                         && asked.get().asOf().equals(plan.asOf())
                         && asked.get().stands(clock.instant());
         if (!isSame) {
-            asked =
-                    Optional.of(new Asked(date, plan.asOf(), clock.instant(), read(date, plan)));
+            asked = Optional.of(new Asked(date, plan.asOf(), clock.instant(), read(date, plan)));
         }
         return asked.get().found();
     }

@@ -13,22 +13,59 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import sopwell.TestStand;
 import sopwell.crash.StandProcess;
 import sopwell.net.BadLink;
+import sopwell.net.Cut;
 import sopwell.web.StandServer;
 
-/** The packaged server at the far end of a bad link; it can be killed and started again. */
+/**
+ * A server at the far end of a bad link; it can be taken away and started again. It runs in this
+ * process, or, where a test is about a server that is killed, as the packaged one does.
+ */
 final class AwayStand implements AutoCloseable {
+    private static final List<String> NAMES = List.of(Browser.PLAIN_NAME);
+
     private final HttpClient client = HttpClient.newHttpClient();
     private final Path data;
+    private final Starts starts;
     private final BadLink link;
-    private StandProcess process;
+    private Server server;
     private Path jar = Path.of(StandProcess.jar());
 
-    AwayStand(Path folder) throws IOException {
-        data = folder.resolve("stand");
-        process = process();
+    /** Something that serves a stand until it is taken away. */
+    private record Server(String address, AutoCloseable running) {}
+
+    /** How a server over a data folder is started. */
+    private interface Starts {
+        Server start(AwayStand stand) throws IOException;
+    }
+
+    private AwayStand(Path folder, Starts starts) throws IOException {
+        this.data = folder.resolve("stand");
+        this.starts = starts;
+        server = starts.start(this);
         link = new BadLink(port());
+    }
+
+    /** A server in this process, which starts in no time; what is taken away ends in good order. */
+    static AwayStand here(Path folder) throws IOException {
+        return new AwayStand(
+                folder,
+                stand -> {
+                    TestStand started = TestStand.named(stand.data, NAMES);
+                    return new Server(started.address(), started);
+                });
+    }
+
+    /** The packaged server in a process of its own; what is taken away is killed. */
+    static AwayStand packaged(Path folder) throws IOException {
+        return new AwayStand(
+                folder,
+                stand -> {
+                    StandProcess started = stand.process();
+                    return new Server(started.address(), started::kill);
+                });
     }
 
     /** Where the browser finds it, whatever became of the server. */
@@ -40,15 +77,17 @@ final class AwayStand implements AutoCloseable {
         return link;
     }
 
-    /** SIGKILL. */
-    void kill() throws InterruptedException {
-        process.kill();
+    /** Breaks off what was connected and takes the server away. */
+    void kill() {
+        link.cut(Cut.RESET);
+        take();
     }
 
     /** Starts it again over what it had. */
     void start() throws IOException {
-        process = process();
+        server = starts.start(this);
         link.lead(port());
+        link.heal();
     }
 
     /** Starts it from a later version from now on, whose files are not those of before. */
@@ -88,7 +127,15 @@ final class AwayStand implements AutoCloseable {
     @Override
     public void close() throws IOException {
         link.close();
-        process.close();
+        take();
+    }
+
+    private void take() {
+        try {
+            server.running().close();
+        } catch (Exception fault) {
+            throw new AssertionError(fault);
+        }
     }
 
     private static String items(JsonNode order) {
@@ -100,7 +147,7 @@ final class AwayStand implements AutoCloseable {
     }
 
     private JsonNode get(String path) {
-        HttpRequest request = HttpRequest.newBuilder(URI.create(process.address() + path)).build();
+        HttpRequest request = HttpRequest.newBuilder(URI.create(server.address() + path)).build();
         try {
             return StandServer.tree(client.send(request, BodyHandlers.ofString()).body());
         } catch (IOException fault) {
@@ -112,7 +159,7 @@ final class AwayStand implements AutoCloseable {
     }
 
     private int port() {
-        return URI.create(process.address()).getPort();
+        return URI.create(server.address()).getPort();
     }
 
     private StandProcess process() throws IOException {
@@ -120,7 +167,7 @@ final class AwayStand implements AutoCloseable {
                 jar.toString(),
                 data,
                 StandProcess.quick(),
-                List.of("--start-with", "menu", "--name", Browser.PLAIN_NAME),
+                List.of("--start-with", "menu", "--name", NAMES.get(0)),
                 0);
     }
 }

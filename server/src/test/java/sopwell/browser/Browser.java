@@ -60,6 +60,16 @@ public final class Browser implements AutoCloseable {
                     "WebUITabStrip",
                     "WebUIToolbar");
 
+    /** With one line end between blocks, one space between cells, and nothing of what is hidden. */
+    private static final String SHOWN_TEXTS =
+            """
+            return Array.from(document.querySelectorAll(arguments[0]), (one) => {
+                const seen = one.checkVisibility({ visibilityProperty: true });
+                const text = seen ? one.innerText : '';
+                return text.replace(/[\\t\\u00a0]/g, ' ').replace(/ *\\n\\s*/g, '\\n').trim();
+            });
+            """;
+
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     /** Kept here, or its level would be forgotten: it warns at each start of a newer Chromium. */
@@ -79,11 +89,7 @@ public final class Browser implements AutoCloseable {
         return start(Optional.empty(), "en-US");
     }
 
-    /**
-     * Starts a browser that speaks English.
-     *
-     * @param folder a temporary folder of the test; the profile is made inside it
-     */
+    /** Starts a browser that speaks English, its profile in a temporary folder of the test. */
     public static Browser start(Path folder) {
         return start(folder, "en-US");
     }
@@ -235,9 +241,10 @@ public final class Browser implements AutoCloseable {
                 .until(d -> texts(css).stream().anyMatch(shown -> shown.contains(text)));
     }
 
-    /** The shown texts of all elements that fit, in the order of the page. */
+    /** The shown texts of all elements that fit, in the order of the page, with one question. */
     public List<String> texts(String css) {
-        return driver.findElements(By.cssSelector(css)).stream().map(WebElement::getText).toList();
+        List<?> texts = (List<?>) driver.executeScript(SHOWN_TEXTS, css);
+        return texts.stream().map(String.class::cast).toList();
     }
 
     /** How many elements fit. */
@@ -382,7 +389,7 @@ public final class Browser implements AutoCloseable {
     }
 
     private WebDriverWait patience() {
-        WebDriverWait wait = new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50));
+        WebDriverWait wait = new WebDriverWait(driver, PATIENCE, Duration.ofMillis(80));
         wait.ignoring(StaleElementReferenceException.class);
         return wait;
     }

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
-import sopwell.Limits;
 import sopwell.TestStand;
 import sopwell.desk.DiskGuard;
 import sopwell.net.Cut;
@@ -28,12 +26,9 @@ class OutboxTest {
     private AwayStand stand;
     private Browser counter;
 
-    /** Where a test closes and opens a browser itself. */
-    private Optional<Browser> own = Optional.empty();
-
     @BeforeEach
     void open(Browser shared) throws IOException {
-        stand = new AwayStand(folder);
+        stand = AwayStand.here(folder);
         counter = shared;
         counter.open(stand.address() + "/counter");
         ready();
@@ -41,49 +36,7 @@ class OutboxTest {
 
     @AfterEach
     void close() throws IOException {
-        own.ifPresent(Browser::close);
         stand.close();
-    }
-
-    @Test
-    void takesOrdersWithTheServerKilledThroughAReloadAndARestartOfTheBrowser()
-            throws IOException, InterruptedException {
-        startOwn();
-        place("2 beef dipped hot", "Order 1");
-        counter.waitFor("body[data-worker='ready']");
-        stand.kill();
-        place("beef dry sweet, fries", "Waiting 1");
-        counter.type("#name", "Theo");
-        place("3 cola", "Waiting 2");
-        counter.waitText("#outbox-note", "2 orders wait here for the server since");
-        counter.waitText("#outbox", "Theo");
-        assertEquals("$7.31", counter.texts("#answer .placed-total b").get(0));
-
-        counter.open(stand.address() + "/counter");
-        ready();
-        counter.waitText("#outbox-note", "2 orders wait");
-        counter.waitText("#live", "Not live");
-        assertEquals(0, counter.count("#board [data-row]"), "no old picture of the open orders");
-        place("jus cup", "Waiting 3");
-        counter.close();
-
-        startOwn();
-        counter.waitText("#outbox-note", "3 orders wait");
-        place("combo dipped both", "Waiting 4");
-
-        // A call that waits no longer than this counts as taken when it comes in.
-        Thread.sleep(Limits.TAKEN_NOW_MILLIS_MAX);
-        stand.start();
-        counter.waitText("#outbox", "Waiting 4 is order 5");
-        counter.waitText("#outbox", "Waiting 1 is order 2");
-        assertEquals("", counter.texts("#outbox-note").get(0));
-        assertEquals(
-                List.of("2 beef", "1 beef 1 fries", "3 cola", "1 jus-cup", "1 combo"),
-                stand.taken());
-        assertTrue(stand.orders().get(1).has("takenAt"), "the guest has waited since the call");
-        place("fries", "Order 6");
-        counter.click("[data-told] [data-act='known']");
-        counter.waitGone("[data-told]:nth-child(4)");
     }
 
     @Test
@@ -137,14 +90,12 @@ class OutboxTest {
     }
 
     @Test
-    void twoWindowsSendEachOrderOnceInTheOrderInWhichTheyWereTaken()
-            throws IOException, InterruptedException {
+    void twoWindowsSendEachOrderOnceInTheOrderInWhichTheyWereTaken() throws IOException {
         twoWindows(stand.address());
     }
 
     @Test
-    void overPlainHttpAnOpenPageStillKeepsAndSendsInOrder()
-            throws IOException, InterruptedException {
+    void overPlainHttpAnOpenPageStillKeepsAndSendsInOrder() throws IOException {
         String plain = stand.address().replace("127.0.0.1", Browser.PLAIN_NAME);
         counter.open(plain + "/counter");
         ready();
@@ -154,7 +105,7 @@ class OutboxTest {
         twoWindows(plain);
     }
 
-    private void twoWindows(String address) throws IOException, InterruptedException {
+    private void twoWindows(String address) throws IOException {
         String one = counter.window();
         String two = counter.openWindow(address + "/counter");
         ready();
@@ -173,8 +124,7 @@ class OutboxTest {
     }
 
     @Test
-    void goesInAtThePriceToldWhenTheMenuChangedMeanwhileAndSaysSo()
-            throws IOException, InterruptedException {
+    void goesInAtThePriceToldWhenTheMenuChangedMeanwhileAndSaysSo() throws IOException {
         stand.kill();
         place("fries", "Waiting 1");
         assertEquals("$3.73", counter.texts("#answer .placed-total b").get(0));
@@ -194,7 +144,7 @@ class OutboxTest {
     }
 
     @Test
-    void whatIsRefusedWaitsToBeMendedOrThrownAway() throws IOException, InterruptedException {
+    void whatIsRefusedWaitsToBeMendedOrThrownAway() throws IOException {
         stand.kill();
         counter.type("#name", "Ines");
         place("2 jus cup, fries", "Waiting 1");
@@ -228,8 +178,7 @@ class OutboxTest {
     }
 
     @Test
-    void takesMoneyForAnOrderThatWaitsAndTheTillHasItOnce()
-            throws IOException, InterruptedException {
+    void takesMoneyForAnOrderThatWaitsAndTheTillHasItOnce() throws IOException {
         stand.kill();
         place("fries", "Waiting 1");
         counter.type("#tendered", "2");
@@ -261,7 +210,7 @@ class OutboxTest {
     }
 
     @Test
-    void aSecondRequestFollowsItsOrderAndNoneIsLost() throws IOException, InterruptedException {
+    void aSecondRequestFollowsItsOrderAndNoneIsLost() throws IOException {
         stand.kill();
         place("fries", "Waiting 1");
         place("cola", "Waiting 2");
@@ -285,8 +234,7 @@ class OutboxTest {
     }
 
     @Test
-    void aBoardIsNeverShownFromTheStoreAndTheCounterUpdatesItself()
-            throws IOException, InterruptedException {
+    void aBoardIsNeverShownFromTheStoreAndTheCounterUpdatesItself() throws IOException {
         counter.waitFor("body[data-worker='ready']");
         counter.open(stand.address() + "/boards/line");
         counter.waitText("#live", "live");
@@ -299,58 +247,6 @@ class OutboxTest {
         stand.start();
         counter.waitText("#live", "live");
         counter.waitText(".empty", "No order is open");
-    }
-
-    @Test
-    void anUpgradeReachesTheOpenPageAndWhatTheBrowserKeeps()
-            throws IOException, InterruptedException {
-        counter.waitFor("body[data-worker='ready']");
-        String before = version();
-        stand.kill();
-        place("fries", "Waiting 1");
-        counter.type("#call", "beef");
-        stand.upgrade();
-        stand.start();
-        counter.waitText("#outbox", "Waiting 1 is order 1");
-        assertEquals(before, version(), "nothing is drawn anew under somebody's hands");
-        counter.type("#call", Keys.ESCAPE);
-        counter.script("document.body.dispatchEvent(new CustomEvent('kit:ready'))");
-        counter.waitGone("script[src*='" + before + "']");
-        ready();
-        String after = version();
-        counter.scriptLater(
-                """
-                const done = arguments[arguments.length - 1];
-                const wanted = 'sopwell-files-' + arguments[0];
-                const look = async () => {
-                    const kept = (await caches.keys()).filter((n) => n.startsWith('sopwell-f'));
-                    if (kept.length === 1 && kept[0] === wanted) {
-                        done();
-                    } else {
-                        setTimeout(look, 100);
-                    }
-                };
-                look();
-                """,
-                after);
-        stand.kill();
-        counter.open(stand.address() + "/counter");
-        ready();
-        assertEquals(after, version());
-        place("cola", "Waiting 2");
-    }
-
-    /** A browser of the test's own, with what the one before it kept. */
-    private void startOwn() {
-        counter = Browser.startAgain(folder.resolve("profile"), "en-US");
-        own = Optional.of(counter);
-        counter.open(stand.address() + "/counter");
-        ready();
-    }
-
-    private String version() {
-        String script = counter.waitFor("script[src*='/place.js']").getDomProperty("src");
-        return script.replaceAll(".*/static/([^/]+)/.*", "$1");
     }
 
     private void ready() {

@@ -45,8 +45,7 @@ final class PastPrepRoutes {
             return wrong(ask, plan);
         }
         CompletableFuture<PastPreps.Found> answer = context.pastPreps().upTo(last, plan);
-        Optional<PastPreps.Found> found =
-                PageHandling.within(PastLimits.LOOK_MILLIS_MAX, answer);
+        Optional<PastPreps.Found> found = PageHandling.within(PastLimits.LOOK_MILLIS_MAX, answer);
         if (found.isEmpty()) {
             return counting(ask);
         }

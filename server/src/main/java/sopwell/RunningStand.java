@@ -121,13 +121,16 @@ final class RunningStand implements AutoCloseable {
         this.host = asked.host;
         this.log = folder.openLog(settings.stand());
         LogCheck check = folder.checkOf(settings.stand());
-        check.newest(log.lastSeq(), LogLimits.START_CHECK_EVENTS);
+        long last = log.lastSeq();
+        Runnable newest = () -> check.newest(last, LogLimits.START_CHECK_EVENTS);
         this.tallies = folder.openTallies(settings.stand());
-        if (log.lastSeq() == 0) {
+        if (last == 0) {
+            newest.run();
             invent(asked.startWith, founding, clocks.wall().millis());
         }
         this.clock = DayTicks.clock(clocks, log);
-        this.follower = new Follower(log, settings);
+        this.follower =
+                Ahead.whileChecking(newest, () -> new Follower(log, settings), Follower::close);
         this.disk = new DiskWatch(founding.disk(), log, clocks.nanos());
         Meters meters = new Meters(clocks.nanos());
         EventLog timed = new TimedLog(log, meters);

@@ -197,6 +197,11 @@ public final class DataFolder implements AutoCloseable {
         return SqliteFile.SCHEMA_VERSION;
     }
 
+    /** Loads SQLite, which takes a while; if it can't be loaded, opening a log says so. */
+    public static void loadLibrary() {
+        SqliteFile.load();
+    }
+
     /** How large the log is, in bytes. */
     public long logBytes() {
         try {

@@ -17,6 +17,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -55,6 +57,8 @@ final class SqliteFile {
     /** How long one connection waits for another. */
     static final int BUSY_MILLIS = 5_000;
 
+    private static final Logger LOGGER = Logger.getLogger(SqliteFile.class.getName());
+
     private SqliteFile() {}
 
     /**
@@ -89,6 +93,15 @@ final class SqliteFile {
                 raise(connection, version);
             }
             verify(file, connection);
+        }
+    }
+
+    /** Loads the library; whoever opens a file meets what went wrong. */
+    static void load() {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite::memory:")) {
+            text(connection, "user_version");
+        } catch (SQLException fault) {
+            LOGGER.log(Level.FINE, "SQLite could not be loaded ahead", fault);
         }
     }
 

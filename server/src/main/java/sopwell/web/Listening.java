@@ -54,6 +54,11 @@ final class Listening implements AutoCloseable {
         }
     }
 
+    /** Loads the library that talks to the system's sockets. */
+    static void load() {
+        Xnio.getInstance(Listening.class.getClassLoader());
+    }
+
     int port() {
         return ((InetSocketAddress) port.getLocalAddress()).getPort();
     }

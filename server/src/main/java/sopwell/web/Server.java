@@ -137,6 +137,12 @@ public final class Server implements AutoCloseable {
         this.shutdown = new GracefulShutdownHandler(new SlowPeers(doors, cuts));
     }
 
+    /** Loads what a server is made of, which takes a while. */
+    public static void loadLibrary() {
+        Listening.load();
+        Texts.load();
+    }
+
     /** Every route but the sockets', as {@code METHOD template}. */
     public Set<String> routes() {
         return routes;

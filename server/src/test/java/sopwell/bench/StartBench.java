@@ -28,9 +28,9 @@ public final class StartBench {
     public static void main(String[] args) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("sopwell-start");
         Path archive = folder.resolve("sopwell.jsa");
-        rehearse(archive);
+        KeptClasses.rehearse(archive);
         List<String> ready = new ArrayList<>(FLAGS);
-        ready.add("-XX:SharedArchiveFile=" + archive);
+        ready.add(KeptClasses.FLAG + archive);
         List<Long> nothing = new ArrayList<>();
         for (int round = 0; round < ROUNDS; round++) {
             nothing.add(nothingMillis());
@@ -61,26 +61,6 @@ public final class StartBench {
                 what,
                 spread(pages),
                 kibibytes.stream().mapToLong(Long::longValue).max().orElseThrow() / 1024);
-    }
-
-    private static void rehearse(Path archive) throws IOException, InterruptedException {
-        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        int code =
-                new ProcessBuilder(
-                                java,
-                                "-Xlog:disable",
-                                "-XX:+UseSerialGC",
-                                "-XX:ArchiveClassesAtExit=" + archive,
-                                "-jar",
-                                StandProcess.jar(),
-                                "rehearse")
-                        .redirectErrorStream(true)
-                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                        .start()
-                        .waitFor();
-        if (code != 0 || !Files.exists(archive)) {
-            throw new IllegalStateException("the rehearsal failed: " + code);
-        }
     }
 
     private static long nothingMillis() throws IOException, InterruptedException {

@@ -14,6 +14,7 @@ import sopwell.desk.DayBook;
 import sopwell.orders.StandSettings;
 import sopwell.storage.BackupRule;
 import sopwell.storage.DataFolder;
+import sopwell.storage.LogCheck;
 import sopwell.storage.SqliteLog;
 import sopwell.storage.TallyFile;
 
@@ -58,7 +59,7 @@ final class Books {
     }
 
     /**
-     * Reads the whole log, and compares what is kept of past days with it.
+     * Checks the whole log with its indexes, and compares what is kept of past days with it.
      *
      * @throws StartRefused when there is no stand in the folder, it runs, or something is wrong
      */
@@ -69,10 +70,14 @@ final class Books {
                     out.println("Sopwell " + Version.NUMBER + ", schema " + DataFolder.schema());
                     out.println("checked at " + clock.instant().truncatedTo(ChronoUnit.SECONDS));
                     out.println(backup(stand));
-                    long[] events = new long[1];
-                    log.read(1, log.lastSeq(), recorded -> events[0]++);
-                    out.println("the log holds " + events[0] + " events, each as it was written");
-                    List<LocalDate> wrong = stand.book().wrong();
+                    long events = log.lastSeq();
+                    LogCheck check = stand.folder().checkOf(stand.settings().stand());
+                    List<LocalDate> wrong =
+                            Ahead.whileChecking(
+                                    () -> check.newest(events, events),
+                                    stand.book()::wrong,
+                                    days -> {});
+                    out.println("the log holds " + events + " events, each as it was written");
                     if (!wrong.isEmpty()) {
                         throw new StartRefused(
                                 "What is kept of these days is not what the log says: "

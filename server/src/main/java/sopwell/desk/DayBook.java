@@ -265,9 +265,17 @@ public final class DayBook {
         return wrong;
     }
 
-    /** The stand at the end of a day that there was. */
+    /**
+     * The stand at the end of a day that another has followed. Where the day is in the log is known
+     * here; to look for it anew would read every day's opening for each day.
+     */
     private Stand stand(LocalDate date) {
-        return Replay.day(log, settings, date).orElseThrow();
+        long end = ends(date, date).get(date);
+        long from;
+        synchronized (firsts) {
+            from = firsts.get(date);
+        }
+        return Replay.of(log, settings, new Replay.Span(from, end));
     }
 
     private NavigableMap<LocalDate, Long> ends(

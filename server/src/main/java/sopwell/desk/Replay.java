@@ -108,6 +108,11 @@ public final class Replay {
                 .toList();
     }
 
+    /** The stand after the events of a span, whose first opens a date. */
+    static Stand of(EventLog log, StandSettings settings, Span span) {
+        return range(log, settings, span.from(), span.to(), event -> {});
+    }
+
     private static Stand range(
             EventLog log, StandSettings settings, long from, long to, Consumer<Recorded> alsoTo) {
         Stand stand = before(log, settings, from - 1);

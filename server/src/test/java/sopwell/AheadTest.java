@@ -11,8 +11,8 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
 class AheadTest {
-    private static final RuntimeException DAMAGED = new IllegalStateException("damaged");
-    private static final RuntimeException BROKEN = new IllegalArgumentException("broken");
+    private final RuntimeException damaged = new IllegalStateException("damaged");
+    private final RuntimeException broken = new IllegalArgumentException("broken");
 
     private final List<String> undone = new ArrayList<>();
 
@@ -41,8 +41,8 @@ class AheadTest {
         RuntimeException thrown =
                 assertThrows(
                         IllegalStateException.class,
-                        () -> Ahead.whileChecking(() -> fail(DAMAGED), () -> "made", undone::add));
-        assertSame(DAMAGED, thrown);
+                        () -> Ahead.whileChecking(() -> fail(damaged), () -> "made", undone::add));
+        assertSame(damaged, thrown);
         assertEquals(List.of("made"), undone);
     }
 
@@ -51,10 +51,8 @@ class AheadTest {
         RuntimeException thrown =
                 assertThrows(
                         IllegalStateException.class,
-                        () ->
-                                Ahead.whileChecking(
-                                        () -> fail(DAMAGED), AheadTest::broken, undone::add));
-        assertSame(DAMAGED, thrown);
+                        () -> Ahead.whileChecking(() -> fail(damaged), this::broken, undone::add));
+        assertSame(damaged, thrown);
         assertEquals(List.of(), undone);
     }
 
@@ -63,16 +61,16 @@ class AheadTest {
         RuntimeException thrown =
                 assertThrows(
                         IllegalArgumentException.class,
-                        () -> Ahead.whileChecking(() -> {}, AheadTest::broken, undone::add));
-        assertSame(BROKEN, thrown);
+                        () -> Ahead.whileChecking(() -> {}, this::broken, undone::add));
+        assertSame(broken, thrown);
     }
 
     private static void fail(RuntimeException fault) {
         throw fault;
     }
 
-    private static String broken() {
-        throw BROKEN;
+    private String broken() {
+        throw broken;
     }
 
     private static void await(CountDownLatch latch) {

@@ -194,7 +194,11 @@ public final class Gate {
         return session != null && token != null && Secrets.same(token, Secrets.csrf(session));
     }
 
-    /** A person who goes to a page is led to sign in; what a script sent is told why. */
+    /**
+     * A person who goes to a page is led to sign in; what a script sent is told why. Where the
+     * counter's service worker hands a person's way on, no browser says that it is one, but the
+     * page is still what they accept.
+     */
     private void refuse(HttpServerExchange exchange, ProblemKind kind) {
         Problem problem = Problem.of(kind, texts.in(Languages.of(exchange)));
         HeaderMap headers = exchange.getRequestHeaders();
@@ -204,9 +208,7 @@ public final class Gate {
                 !exchange.getRequestPath().startsWith("/api/")
                         && !headers.contains(Headers.UPGRADE);
         boolean goes =
-                mode == null
-                        ? accepts != null && accepts.contains("text/html")
-                        : mode.equals("navigate");
+                "navigate".equals(mode) || (accepts != null && accepts.contains("text/html"));
         boolean isGet = exchange.getRequestMethod().equals(Methods.GET);
         if (isPage && headers.contains(HX_REQUEST)) {
             String from =

@@ -278,6 +278,13 @@ class GateTest {
         assertEquals(303, page.statusCode());
         assertEquals(
                 "/sign-in?back=%2Fmix%3Ffrom%3Dx", page.headers().firstValue("Location").get());
+        String html = "text/html,application/xhtml+xml,*/*;q=0.8";
+        HttpResponse<String> byWorker =
+                ask("GET /counter", "Sec-Fetch-Mode", "same-origin", "Accept", html);
+        assertEquals(303, byWorker.statusCode(), "a service worker hands a person's way on");
+        HttpResponse<String> script =
+                ask("GET /counter", "Sec-Fetch-Mode", "same-origin", "Accept", "*/*");
+        assertEquals(401, script.statusCode());
         HttpResponse<String> press =
                 ask("POST /outs", "HX-Request", "true", "HX-Current-URL", stand.origin() + "/outs");
         assertEquals("/sign-in?back=%2Fouts", press.headers().firstValue("HX-Redirect").get());

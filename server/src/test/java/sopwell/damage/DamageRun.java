@@ -84,15 +84,15 @@ final class DamageRun {
             boolean onAhead = damage.name().endsWith(AHEAD_NAMES);
             Path image = copied(onAhead ? ahead : sound);
             String what = damage + " " + damage(image.resolve(onAhead ? AHEAD : LOG), damage);
-            boolean changed = changed(image, onAhead ? beforeAhead : before);
+            String changed = changed(image, onAhead ? beforeAhead : before);
             String found = found(image);
-            if (changed) {
+            if (!changed.isEmpty()) {
                 changing++;
                 byDamage.merge(damage, 1, Integer::sum);
             }
-            if (changed && found.isEmpty()) {
-                silent.add(what);
-            } else if (!changed && !found.isEmpty() && Contents.isSound(image)) {
+            if (!changed.isEmpty() && found.isEmpty()) {
+                silent.add(what + ": " + changed);
+            } else if (changed.isEmpty() && !found.isEmpty() && Contents.isSound(image)) {
                 falseAlarms.add(what + ": " + found);
             }
             delete(image);
@@ -148,12 +148,21 @@ final class DamageRun {
         return "at " + at;
     }
 
-    private boolean changed(Path image, List<String> before) throws IOException {
+    /** The first thing that reads otherwise, or nothing. */
+    private String changed(Path image, List<String> before) throws IOException {
         Path copy = copied(image);
         try {
-            return !Contents.of(copy).equals(before);
+            List<String> now = Contents.of(copy);
+            for (int at = 0; at < Math.max(now.size(), before.size()); at++) {
+                String was = at < before.size() ? before.get(at) : "nothing";
+                String is = at < now.size() ? now.get(at) : "nothing";
+                if (!is.equals(was)) {
+                    return "line " + at + " was " + was + " and is " + is;
+                }
+            }
+            return "";
         } catch (SQLException unreadable) {
-            return true;
+            return unreadable.getMessage();
         } finally {
             delete(copy);
         }

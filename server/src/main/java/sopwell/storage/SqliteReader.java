@@ -217,7 +217,7 @@ final class SqliteReader implements AutoCloseable {
                                     result.getInt(4),
                                     result.getString(5),
                                     result.getString(6),
-                                    result.getInt(7),
+                                    ordinal(result),
                                     result.getBytes(8),
                                     result.getBytes(9),
                                     result.getBytes(10),
@@ -225,6 +225,15 @@ final class SqliteReader implements AutoCloseable {
                 }
             }
             return rows;
+        }
+
+        /** No row is without it, and what is missing would read as the first. */
+        private static int ordinal(ResultSet row) throws SQLException {
+            int ordinal = row.getInt(7);
+            if (row.wasNull()) {
+                throw SqliteLog.damaged(row.getLong(1), "its place in its command is missing");
+            }
+            return ordinal;
         }
 
         void close() {

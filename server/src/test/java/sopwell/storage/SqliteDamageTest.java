@@ -72,6 +72,25 @@ class SqliteDamageTest {
         assertTrue(fault.getMessage().contains("1970-01-01"), fault.getMessage());
     }
 
+    @Test
+    void aPlaceThatIsMissingIsNotTakenForTheFirst() throws SQLException {
+        try (Connection connection =
+                        DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("log.sqlite"));
+                Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA writable_schema = ON");
+            int changed =
+                    statement.executeUpdate(
+                            "UPDATE sqlite_schema SET sql = replace(sql,"
+                                    + " 'ordinal     INTEGER NOT NULL', 'ordinal     INTEGER')"
+                                    + " WHERE name = 'events'");
+            assertEquals(1, changed);
+        }
+        run("UPDATE events SET ordinal = NULL WHERE seq = 5");
+        LogFault fault = assertThrows(LogFault.class, () -> read(1, 10));
+        assertTrue(fault.getMessage().contains("event 5: its place"), fault.getMessage());
+        assertEquals(4, read(1, 4));
+    }
+
     /** Runs the alteration, expects the fault, and puts the old row back. */
     private void alter(String sql, String what) throws SQLException {
         run("CREATE TABLE kept AS SELECT * FROM events WHERE seq = 5");

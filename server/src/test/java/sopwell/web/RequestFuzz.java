@@ -44,7 +44,7 @@ public final class RequestFuzz {
                         && INSIDES.matcher(got)
                                 .results()
                                 .anyMatch(inside -> !request.contains(inside.group()));
-        if (shown || got.contains("root:x:")) {
+        if (shown || (got.contains("root:x:") && !request.contains("root:x:"))) {
             throw new AssertionError("insides: " + got);
         }
     }

@@ -227,13 +227,12 @@ final class SqliteReader implements AutoCloseable {
             return rows;
         }
 
-        /** No row is without it, and what is missing would read as the first. */
+        /** No row is without it; what is missing, or no number, would read as the first. */
         private static int ordinal(ResultSet row) throws SQLException {
-            int ordinal = row.getInt(7);
-            if (row.wasNull()) {
-                throw SqliteLog.damaged(row.getLong(1), "its place in its command is missing");
+            if (row.getObject(7) instanceof Number ordinal) {
+                return ordinal.intValue();
             }
-            return ordinal;
+            throw SqliteLog.damaged(row.getLong(1), "its place in its command is missing");
         }
 
         void close() {

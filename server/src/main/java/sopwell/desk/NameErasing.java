@@ -191,7 +191,7 @@ public final class NameErasing {
                 answer.outcome() == Answer.Outcome.DONE
                         || answer.outcome() == Answer.Outcome.REPEATED;
         if (!done) {
-            throw new LogFault("No names were taken out: nothing can be written just now.");
+            throw new LogFault("No name was erased: nothing can be written just now.");
         }
     }
 }

@@ -30,7 +30,7 @@ class OutboxKilledTest {
         stand = AwayStand.packaged(folder);
         counter = shared;
         counter.open(stand.address() + "/counter");
-        ready();
+        CounterHands.ready(counter);
     }
 
     @AfterEach
@@ -43,27 +43,27 @@ class OutboxKilledTest {
     void takesOrdersWithTheServerKilledThroughAReloadAndARestartOfTheBrowser()
             throws IOException, InterruptedException {
         startOwn();
-        place("2 beef dipped hot", "Order 1");
+        CounterHands.place(counter, "2 beef dipped hot", "Order 1");
         counter.waitFor("body[data-worker='ready']");
         stand.kill();
-        place("beef dry sweet, fries", "Waiting 1");
+        CounterHands.place(counter, "beef dry sweet, fries", "Waiting 1");
         counter.type("#name", "Theo");
-        place("3 cola", "Waiting 2");
+        CounterHands.place(counter, "3 cola", "Waiting 2");
         counter.waitText("#outbox-note", "2 orders wait here for the server since");
         counter.waitText("#outbox", "Theo");
         assertEquals("$7.31", counter.texts("#answer .placed-total b").get(0));
 
         counter.open(stand.address() + "/counter");
-        ready();
+        CounterHands.ready(counter);
         counter.waitText("#outbox-note", "2 orders wait");
         counter.waitText("#live", "Not live");
         assertEquals(0, counter.count("#board [data-row]"), "no old picture of the open orders");
-        place("jus cup", "Waiting 3");
+        CounterHands.place(counter, "jus cup", "Waiting 3");
         counter.close();
 
         startOwn();
         counter.waitText("#outbox-note", "3 orders wait");
-        place("combo dipped both", "Waiting 4");
+        CounterHands.place(counter, "combo dipped both", "Waiting 4");
 
         // A call that waits no longer than this counts as taken when it comes in.
         Thread.sleep(Limits.TAKEN_NOW_MILLIS_MAX);
@@ -75,7 +75,7 @@ class OutboxKilledTest {
                 List.of("2 beef", "1 beef 1 fries", "3 cola", "1 jus-cup", "1 combo"),
                 stand.taken());
         assertTrue(stand.orders().get(1).has("takenAt"), "the guest has waited since the call");
-        place("fries", "Order 6");
+        CounterHands.place(counter, "fries", "Order 6");
         counter.click("[data-told] [data-act='known']");
         counter.waitGone("[data-told]:nth-child(4)");
     }
@@ -86,7 +86,7 @@ class OutboxKilledTest {
         counter.waitFor("body[data-worker='ready']");
         String before = version();
         stand.kill();
-        place("fries", "Waiting 1");
+        CounterHands.place(counter, "fries", "Waiting 1");
         counter.type("#call", "beef");
         stand.upgrade();
         stand.start();
@@ -95,7 +95,7 @@ class OutboxKilledTest {
         counter.type("#call", Keys.ESCAPE);
         counter.script("document.body.dispatchEvent(new CustomEvent('kit:ready'))");
         counter.waitGone("script[src*='" + before + "']");
-        ready();
+        CounterHands.ready(counter);
         String after = version();
         counter.scriptLater(
                 """
@@ -114,9 +114,9 @@ class OutboxKilledTest {
                 after);
         stand.kill();
         counter.open(stand.address() + "/counter");
-        ready();
+        CounterHands.ready(counter);
         assertEquals(after, version());
-        place("cola", "Waiting 2");
+        CounterHands.place(counter, "cola", "Waiting 2");
     }
 
     /** A browser of the test's own, with what the one before it kept. */
@@ -124,24 +124,11 @@ class OutboxKilledTest {
         counter = Browser.startAgain(folder.resolve("profile"), "en-US");
         own = Optional.of(counter);
         counter.open(stand.address() + "/counter");
-        ready();
+        CounterHands.ready(counter);
     }
 
     private String version() {
         String script = counter.waitFor("script[src*='/place.js']").getDomProperty("src");
         return script.replaceAll(".*/static/([^/]+)/.*", "$1");
-    }
-
-    private void ready() {
-        counter.waitFor("#call-form[data-reader]");
-    }
-
-    /** Types a call and places it; what is said of it begins like this. */
-    private void place(String call, String said) {
-        counter.script("document.getElementById('call').focus()");
-        counter.type("#call", call);
-        counter.type("#call", Keys.ENTER);
-        counter.waitText("#answer .placed-number", said);
-        counter.waitFor("#call:placeholder-shown");
     }
 }

@@ -31,7 +31,7 @@ class OutboxTest {
         stand = AwayStand.here(folder);
         counter = shared;
         counter.open(stand.address() + "/counter");
-        ready();
+        CounterHands.ready(counter);
     }
 
     @AfterEach
@@ -42,8 +42,8 @@ class OutboxTest {
     @Test
     void takesOrdersWithTheNetworkCutAndSendsThemWhenItIsBack() {
         counter.offline(true);
-        place("beef hot", "Waiting 1");
-        place("fries", "Waiting 2");
+        CounterHands.place(counter, "beef hot", "Waiting 1");
+        CounterHands.place(counter, "fries", "Waiting 2");
         assertEquals(List.of(), stand.taken());
         counter.offline(false);
         counter.waitText("#outbox", "Waiting 2 is order 2");
@@ -53,8 +53,8 @@ class OutboxTest {
     @Test
     void anOrderWhoseAnswerWasLostIsNotPlacedTwice() {
         stand.link().swallowAnswers();
-        place("beef hot", "Waiting 1");
-        place("fries", "Waiting 2");
+        CounterHands.place(counter, "beef hot", "Waiting 1");
+        CounterHands.place(counter, "fries", "Waiting 2");
         stand.link().healAndBreakOff();
         counter.waitText("#outbox", "Waiting 2 is order 2");
         assertEquals(List.of("1 beef", "1 fries"), stand.taken());
@@ -66,9 +66,9 @@ class OutboxTest {
         DiskGuard.Terms terms = new DiskGuard.Terms(500, 50, 3, 1);
         try (TestStand full = TestStand.start(folder.resolve("full"), freeBytes::get, terms)) {
             counter.open(full.address() + "/counter");
-            ready();
+            CounterHands.ready(counter);
             counter.waitText(".trouble[role='alert']", "The disk is nearly full");
-            place("beef hot", "Waiting 1");
+            CounterHands.place(counter, "beef hot", "Waiting 1");
             counter.waitText("#outbox-note", "wait");
             freeBytes.set(50);
             counter.waitText("#outbox", "Waiting 1 is order 1");
@@ -82,8 +82,8 @@ class OutboxTest {
     @Test
     void aSilentNetworkHoldsNobodyUp() {
         stand.link().cut(Cut.SILENT);
-        place("beef hot", "Waiting 1");
-        place("2 fries", "Waiting 2");
+        CounterHands.place(counter, "beef hot", "Waiting 1");
+        CounterHands.place(counter, "2 fries", "Waiting 2");
         stand.link().healAndBreakOff();
         counter.waitText("#outbox", "Waiting 2 is order 2");
         assertEquals(List.of("1 beef", "2 fries"), stand.taken());
@@ -98,7 +98,7 @@ class OutboxTest {
     void overPlainHttpAnOpenPageStillKeepsAndSendsInOrder() throws IOException {
         String plain = stand.address().replace("127.0.0.1", Browser.PLAIN_NAME);
         counter.open(plain + "/counter");
-        ready();
+        CounterHands.ready(counter);
         assertEquals(
                 List.of("undefined", "undefined"),
                 counter.script("return [typeof navigator.locks, typeof navigator.serviceWorker]"));
@@ -108,12 +108,12 @@ class OutboxTest {
     private void twoWindows(String address) throws IOException {
         String one = counter.window();
         String two = counter.openWindow(address + "/counter");
-        ready();
+        CounterHands.ready(counter);
         stand.kill();
         List<String> wanted = new ArrayList<>();
         for (int i = 1; i <= 6; i++) {
             counter.look(i % 2 == 1 ? one : two);
-            place(i + " fries", "Waiting " + i);
+            CounterHands.place(counter, i + " fries", "Waiting " + i);
             wanted.add(i + " fries");
         }
         stand.start();
@@ -126,7 +126,7 @@ class OutboxTest {
     @Test
     void goesInAtThePriceToldWhenTheMenuChangedMeanwhileAndSaysSo() throws IOException {
         stand.kill();
-        place("fries", "Waiting 1");
+        CounterHands.place(counter, "fries", "Waiting 1");
         assertEquals("$3.73", counter.texts("#answer .placed-total b").get(0));
         stand.menu(menu -> menu.replace("\"priceCents\": 345", "\"priceCents\": 995"));
         stand.start();
@@ -137,7 +137,7 @@ class OutboxTest {
         assertTrue(order.has("toldMenuRevision"));
         counter.type("#call", "fries");
         counter.waitText("#reading", "$10.77");
-        place("", "Order 2");
+        CounterHands.place(counter, "", "Order 2");
         assertEquals(1_077, stand.orders().get(1).get("totalCents").intValue());
         counter.open(stand.address() + "/mix/today");
         counter.waitText("main", "1 at the price of an earlier menu");
@@ -147,9 +147,9 @@ class OutboxTest {
     void whatIsRefusedWaitsToBeMendedOrThrownAway() throws IOException {
         stand.kill();
         counter.type("#name", "Ines");
-        place("2 jus cup, fries", "Waiting 1");
-        place("jus cup", "Waiting 2");
-        place("cola", "Waiting 3");
+        CounterHands.place(counter, "2 jus cup, fries", "Waiting 1");
+        CounterHands.place(counter, "jus cup", "Waiting 2");
+        CounterHands.place(counter, "cola", "Waiting 3");
         String old = counter.waitFor("#call-form").getDomAttribute("data-reader");
         stand.menu(menu -> menu.replace("\"jus-cup\"", "\"jus-mug\""));
         stand.start();
@@ -162,7 +162,7 @@ class OutboxTest {
         counter.click("#outbox li:first-child [data-act='open']");
         assertEquals("2 jus cup, fries", counter.waitFor("#call").getDomProperty("value"));
         assertEquals("Ines", counter.waitFor("#name").getDomProperty("value"));
-        place(", cola", "Order 2");
+        CounterHands.place(counter, ", cola", "Order 2");
         counter.waitText("#outbox-note", "1 order needs you");
         assertEquals(List.of("1 cola", "2 jus-mug 1 fries 1 cola"), stand.taken());
 
@@ -180,7 +180,7 @@ class OutboxTest {
     @Test
     void takesMoneyForAnOrderThatWaitsAndTheTillHasItOnce() throws IOException {
         stand.kill();
-        place("fries", "Waiting 1");
+        CounterHands.place(counter, "fries", "Waiting 1");
         counter.type("#tendered", "2");
         counter.keys(Keys.ENTER);
         counter.waitText("#pay-place [role='alert']", "That is less than $3.73");
@@ -191,7 +191,7 @@ class OutboxTest {
                 List.of("1 × $10", "1 × $5", "1 × $1", "1 × 25¢", "2 × 1¢"),
                 counter.texts("#pay-place .pieces li"));
         counter.keys(Keys.ESCAPE);
-        place("cola", "Waiting 2");
+        CounterHands.place(counter, "cola", "Waiting 2");
         counter.click("#pay-place [data-card]");
         counter.waitText("#pay-place .change-due", "$2.44");
         counter.waitText("#outbox", "Paid");
@@ -212,8 +212,8 @@ class OutboxTest {
     @Test
     void aSecondRequestFollowsItsOrderAndNoneIsLost() throws IOException {
         stand.kill();
-        place("fries", "Waiting 1");
-        place("cola", "Waiting 2");
+        CounterHands.place(counter, "fries", "Waiting 1");
+        CounterHands.place(counter, "cola", "Waiting 2");
         String follow =
                 """
                 const done = arguments[0];
@@ -247,18 +247,5 @@ class OutboxTest {
         stand.start();
         counter.waitText("#live", "live");
         counter.waitText(".empty", "No order is open");
-    }
-
-    private void ready() {
-        counter.waitFor("#call-form[data-reader]");
-    }
-
-    /** Types a call and places it; what is said of it begins like this. */
-    private void place(String call, String said) {
-        counter.script("document.getElementById('call').focus()");
-        counter.type("#call", call);
-        counter.type("#call", Keys.ENTER);
-        counter.waitText("#answer .placed-number", said);
-        counter.waitFor("#call:placeholder-shown");
     }
 }

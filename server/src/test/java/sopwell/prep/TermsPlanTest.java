@@ -214,16 +214,7 @@ class TermsPlanTest {
 
     @Test
     void oneBatchForSeveralDaysIsMadeLessOften() {
-        TreeMap<String, Integer> reviews = new TreeMap<>(Map.of("hot-relish", 4));
-        MadePlan four =
-                plan(
-                        new KitchenTerms(
-                                Optional.empty(),
-                                Map.of(),
-                                new TreeSet<>(),
-                                List.of(),
-                                reviews,
-                                new TreeMap<>()));
+        MadePlan four = plan(relishForDays(4));
         long often = runs(plan(KitchenTerms.NONE), "hot-relish");
         long seldom = runs(four, "hot-relish");
         assertTrue(seldom > 0 && seldom < often, seldom + " against " + often);
@@ -232,18 +223,20 @@ class TermsPlanTest {
     /** Otherwise each day's plan would begin one, for the day that has just come into reach. */
     @Test
     void aBatchForSeveralDaysBeginsWhenWhatIsThereNoLongerLasts() {
-        TreeMap<String, Integer> reviews = new TreeMap<>(Map.of("hot-relish", 4));
-        KitchenTerms four =
-                new KitchenTerms(
-                        Optional.empty(),
-                        Map.of(),
-                        new TreeSet<>(),
-                        List.of(),
-                        reviews,
-                        new TreeMap<>());
         Optional<LocalDate> daily = first(plan(KitchenTerms.NONE), "hot-relish");
         assertTrue(daily.isPresent());
-        assertEquals(daily, first(plan(four), "hot-relish"), "not before it is short");
+        assertEquals(daily, first(plan(relishForDays(4)), "hot-relish"), "not before it is short");
+    }
+
+    /** A batch of relish is to last so many days. */
+    private static KitchenTerms relishForDays(int days) {
+        return new KitchenTerms(
+                Optional.empty(),
+                Map.of(),
+                new TreeSet<>(),
+                List.of(),
+                new TreeMap<>(Map.of("hot-relish", days)),
+                new TreeMap<>());
     }
 
     private static Optional<LocalDate> first(MadePlan plan, String makes) {
